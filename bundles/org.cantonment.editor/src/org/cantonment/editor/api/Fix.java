@@ -11,12 +11,12 @@ import java.util.Objects;
  */
 public record Fix(String label, List<TextChange> changes) {
 
-	/** Copies the edits. */
-	public Fix {
-		Objects.requireNonNull(label, "label");
-		changes = List.copyOf(changes);
-		if (changes.isEmpty()) {
-			throw new IllegalArgumentException("A fix without an edit: " + label);
-		}
-	}
+    /** Copies the edits. */
+    public Fix {
+        Objects.requireNonNull(label, "label");
+        changes = List.copyOf(changes);
+        if (changes.isEmpty()) {
+            throw new IllegalArgumentException("A fix without an edit: " + label);
+        }
+    }
 }

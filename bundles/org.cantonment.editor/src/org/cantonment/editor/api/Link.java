@@ -11,18 +11,18 @@ import java.util.Objects;
  */
 public record Link(int offset, int length, Target target) {
 
-	/** Refuses nulls. */
-	public Link {
-		Objects.requireNonNull(target, "target");
-	}
+    /** Refuses nulls. */
+    public Link {
+        Objects.requireNonNull(target, "target");
+    }
 
-	/**
-	 * Whether a place in the text lies in this use.
-	 *
-	 * @param place characters from the start of the file
-	 * @return true from its first character to just behind its last
-	 */
-	public boolean covers(int place) {
-		return offset <= place && place <= offset + length;
-	}
+    /**
+     * Whether a place in the text lies in this use.
+     *
+     * @param place characters from the start of the file
+     * @return true from its first character to just behind its last
+     */
+    public boolean covers(int place) {
+        return offset <= place && place <= offset + length;
+    }
 }

@@ -14,23 +14,23 @@ import java.util.Objects;
  * @param children what belongs to it, in the order of the text
  */
 public record OutlineNode(String label, String detail, String icon, int offset, int length,
-		List<OutlineNode> children) {
+        List<OutlineNode> children) {
 
-	/** Copies the children. */
-	public OutlineNode {
-		Objects.requireNonNull(label, "label");
-		Objects.requireNonNull(detail, "detail");
-		Objects.requireNonNull(icon, "icon");
-		children = List.copyOf(children);
-	}
+    /** Copies the children. */
+    public OutlineNode {
+        Objects.requireNonNull(label, "label");
+        Objects.requireNonNull(detail, "detail");
+        Objects.requireNonNull(icon, "icon");
+        children = List.copyOf(children);
+    }
 
-	/**
-	 * Whether a place in the text lies in this thing.
-	 *
-	 * @param place characters from the start of the file
-	 * @return true from its first character to just behind its last
-	 */
-	public boolean covers(int place) {
-		return offset <= place && place <= offset + length;
-	}
+    /**
+     * Whether a place in the text lies in this thing.
+     *
+     * @param place characters from the start of the file
+     * @return true from its first character to just behind its last
+     */
+    public boolean covers(int place) {
+        return offset <= place && place <= offset + length;
+    }
 }

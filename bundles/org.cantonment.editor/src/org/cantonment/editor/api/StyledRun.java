@@ -11,20 +11,20 @@ import java.util.Objects;
  */
 public record StyledRun(int offset, int length, TextKind kind) {
 
-	/** Checks the place. */
-	public StyledRun {
-		Objects.requireNonNull(kind, "kind");
-		if (offset < 0 || length < 1) {
-			throw new IllegalArgumentException("offset " + offset + ", length " + length);
-		}
-	}
+    /** Checks the place. */
+    public StyledRun {
+        Objects.requireNonNull(kind, "kind");
+        if (offset < 0 || length < 1) {
+            throw new IllegalArgumentException("offset " + offset + ", length " + length);
+        }
+    }
 
-	/**
-	 * The first character behind it.
-	 *
-	 * @return offset plus length
-	 */
-	public int end() {
-		return offset + length;
-	}
+    /**
+     * The first character behind it.
+     *
+     * @return offset plus length
+     */
+    public int end() {
+        return offset + length;
+    }
 }

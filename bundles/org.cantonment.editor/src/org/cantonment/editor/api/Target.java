@@ -12,9 +12,9 @@ import java.util.Objects;
  */
 public record Target(String uri, int offset, int length, String label) {
 
-	/** Refuses nulls. */
-	public Target {
-		Objects.requireNonNull(uri, "uri");
-		Objects.requireNonNull(label, "label");
-	}
+    /** Refuses nulls. */
+    public Target {
+        Objects.requireNonNull(uri, "uri");
+        Objects.requireNonNull(label, "label");
+    }
 }

@@ -11,34 +11,34 @@ import org.eclipse.core.runtime.ILog;
 /** Tells the languages of files that changed on the disk while they were not open. */
 final class DiskWatch implements IResourceChangeListener {
 
-	private static final int CONTENT = IResourceDelta.CONTENT | IResourceDelta.REPLACED | IResourceDelta.ENCODING;
+    private static final int CONTENT = IResourceDelta.CONTENT | IResourceDelta.REPLACED | IResourceDelta.ENCODING;
 
-	private final DocumentModels models;
+    private final DocumentModels models;
 
-	DiskWatch(DocumentModels models) {
-		this.models = models;
-	}
+    DiskWatch(DocumentModels models) {
+        this.models = models;
+    }
 
-	@Override
-	public void resourceChanged(IResourceChangeEvent event) {
-		if (event.getDelta() == null) {
-			return;
-		}
-		try {
-			event.getDelta().accept(this::visit);
-		} catch (CoreException failure) {
-			ILog.of(DiskWatch.class).error("Could not follow a change on the disk", failure);
-		}
-	}
+    @Override
+    public void resourceChanged(IResourceChangeEvent event) {
+        if (event.getDelta() == null) {
+            return;
+        }
+        try {
+            event.getDelta().accept(this::visit);
+        } catch (CoreException failure) {
+            ILog.of(DiskWatch.class).error("Could not follow a change on the disk", failure);
+        }
+    }
 
-	private boolean visit(IResourceDelta delta) {
-		IResource resource = delta.getResource();
-		if (resource instanceof IFile file) {
-			boolean content = delta.getKind() != IResourceDelta.CHANGED || (delta.getFlags() & CONTENT) != 0;
-			if (content) {
-				models.changedOnDisk(file);
-			}
-		}
-		return true;
-	}
+    private boolean visit(IResourceDelta delta) {
+        IResource resource = delta.getResource();
+        if (resource instanceof IFile file) {
+            boolean content = delta.getKind() != IResourceDelta.CHANGED || (delta.getFlags() & CONTENT) != 0;
+            if (content) {
+                models.changedOnDisk(file);
+            }
+        }
+        return true;
+    }
 }

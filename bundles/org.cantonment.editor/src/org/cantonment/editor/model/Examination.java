@@ -26,95 +26,95 @@ import org.eclipse.xtext.validation.Issue;
 /** Looks through one up-to-date resource and writes down what the screen wants to know. */
 final class Examination {
 
-	private final LanguageHost host;
-	private final XtextTools tools;
-	private final XtextResource resource;
-	private final CancelIndicator cancel;
+    private final LanguageHost host;
+    private final XtextTools tools;
+    private final XtextResource resource;
+    private final CancelIndicator cancel;
 
-	Examination(LanguageHost host, XtextTools tools, XtextResource resource, CancelIndicator cancel) {
-		this.host = host;
-		this.tools = tools;
-		this.resource = resource;
-		this.cancel = cancel;
-	}
+    Examination(LanguageHost host, XtextTools tools, XtextResource resource, CancelIndicator cancel) {
+        this.host = host;
+        this.tools = tools;
+        this.resource = resource;
+        this.cancel = cancel;
+    }
 
-	Snapshot run(long version, String text) {
-		if (resource instanceof LazyLinkingResource lazy) {
-			lazy.resolveLazyCrossReferences(cancel);
-		}
-		List<Found> found = new ArrayList<>();
-		for (Issue issue : tools.validator().validate(resource, CheckMode.NORMAL_AND_FAST, cancel)) {
-			tools.cancelling().checkCanceled(cancel);
-			if (issue.getSeverity() != org.eclipse.xtext.diagnostics.Severity.IGNORE) {
-				found.add(found(finding(issue, text.length()), false));
-			}
-		}
-		tools.cancelling().checkCanceled(cancel);
-		found.sort(byPlace());
-		return new Snapshot(version, text, found, false, host.finerKinds(resource), host.outline(resource), links());
-	}
+    Snapshot run(long version, String text) {
+        if (resource instanceof LazyLinkingResource lazy) {
+            lazy.resolveLazyCrossReferences(cancel);
+        }
+        List<Found> found = new ArrayList<>();
+        for (Issue issue : tools.validator().validate(resource, CheckMode.NORMAL_AND_FAST, cancel)) {
+            tools.cancelling().checkCanceled(cancel);
+            if (issue.getSeverity() != org.eclipse.xtext.diagnostics.Severity.IGNORE) {
+                found.add(found(finding(issue, text.length()), false));
+            }
+        }
+        tools.cancelling().checkCanceled(cancel);
+        found.sort(byPlace());
+        return new Snapshot(version, text, found, false, host.finerKinds(resource), host.outline(resource), links());
+    }
 
-	Found found(Finding finding, boolean further) {
-		List<Fix> fixes = host.fixes(resource, finding);
-		return new Found(finding, fixes, further);
-	}
+    Found found(Finding finding, boolean further) {
+        List<Fix> fixes = host.fixes(resource, finding);
+        return new Found(finding, fixes, further);
+    }
 
-	static Comparator<Found> byPlace() {
-		return Comparator.<Found>comparingInt(found -> found.finding().offset())
-				.thenComparing(found -> found.finding().severity()).thenComparing(found -> found.finding().message());
-	}
+    static Comparator<Found> byPlace() {
+        return Comparator.<Found>comparingInt(found -> found.finding().offset())
+                .thenComparing(found -> found.finding().severity()).thenComparing(found -> found.finding().message());
+    }
 
-	private static Finding finding(Issue issue, int textLength) {
-		int offset = issue.getOffset() == null ? 0 : Math.min(issue.getOffset(), textLength);
-		int length = issue.getLength() == null ? 0 : Math.min(issue.getLength(), textLength - offset);
-		List<String> data = issue.getData() == null ? List.of() : List.of(issue.getData());
-		String code = issue.getCode() == null ? "" : issue.getCode();
-		return new Finding(severity(issue), code, issue.getMessage(), "", offset, length, data);
-	}
+    private static Finding finding(Issue issue, int textLength) {
+        int offset = issue.getOffset() == null ? 0 : Math.min(issue.getOffset(), textLength);
+        int length = issue.getLength() == null ? 0 : Math.min(issue.getLength(), textLength - offset);
+        List<String> data = issue.getData() == null ? List.of() : List.of(issue.getData());
+        String code = issue.getCode() == null ? "" : issue.getCode();
+        return new Finding(severity(issue), code, issue.getMessage(), "", offset, length, data);
+    }
 
-	private static Severity severity(Issue issue) {
-		return switch (issue.getSeverity()) {
-			case ERROR -> Severity.BREACH;
-			case WARNING -> Severity.CAUTION;
-			default -> Severity.NOTE;
-		};
-	}
+    private static Severity severity(Issue issue) {
+        return switch (issue.getSeverity()) {
+            case ERROR -> Severity.BREACH;
+            case WARNING -> Severity.CAUTION;
+            default -> Severity.NOTE;
+        };
+    }
 
-	private List<Link> links() {
-		List<Link> links = new ArrayList<>();
-		for (TreeIterator<EObject> all = resource.getAllContents(); all.hasNext();) {
-			EObject thing = all.next();
-			tools.cancelling().checkCanceled(cancel);
-			for (EReference reference : thing.eClass().getEAllReferences()) {
-				if (!reference.isContainment() && !reference.isContainer() && !reference.isDerived()
-						&& thing.eIsSet(reference)) {
-					addLinks(thing, reference, links);
-				}
-			}
-		}
-		links.sort(Comparator.comparingInt(Link::offset));
-		return links;
-	}
+    private List<Link> links() {
+        List<Link> links = new ArrayList<>();
+        for (TreeIterator<EObject> all = resource.getAllContents(); all.hasNext();) {
+            EObject thing = all.next();
+            tools.cancelling().checkCanceled(cancel);
+            for (EReference reference : thing.eClass().getEAllReferences()) {
+                if (!reference.isContainment() && !reference.isContainer() && !reference.isDerived()
+                        && thing.eIsSet(reference)) {
+                    addLinks(thing, reference, links);
+                }
+            }
+        }
+        links.sort(Comparator.comparingInt(Link::offset));
+        return links;
+    }
 
-	private void addLinks(EObject thing, EReference reference, List<Link> links) {
-		List<INode> nodes = NodeModelUtils.findNodesForFeature(thing, reference);
-		List<?> targets = reference.isMany() ? (List<?>) thing.eGet(reference) : List.of(thing.eGet(reference));
-		for (int i = 0; i < Math.min(nodes.size(), targets.size()); i++) {
-			Target target = target((EObject) targets.get(i), NodeModelUtils.getTokenText(nodes.get(i)));
-			ITextRegion region = nodes.get(i).getTextRegion();
-			if (target != null && region.getLength() > 0) {
-				links.add(new Link(region.getOffset(), region.getLength(), target));
-			}
-		}
-	}
+    private void addLinks(EObject thing, EReference reference, List<Link> links) {
+        List<INode> nodes = NodeModelUtils.findNodesForFeature(thing, reference);
+        List<?> targets = reference.isMany() ? (List<?>) thing.eGet(reference) : List.of(thing.eGet(reference));
+        for (int i = 0; i < Math.min(nodes.size(), targets.size()); i++) {
+            Target target = target((EObject) targets.get(i), NodeModelUtils.getTokenText(nodes.get(i)));
+            ITextRegion region = nodes.get(i).getTextRegion();
+            if (target != null && region.getLength() > 0) {
+                links.add(new Link(region.getOffset(), region.getLength(), target));
+            }
+        }
+    }
 
-	private Target target(EObject thing, String label) {
-		Resource home = thing.eIsProxy() ? null : thing.eResource();
-		if (home == null) {
-			return null;
-		}
-		ITextRegion region = tools.places().getSignificantTextRegion(thing);
-		return region == null ? null
-				: new Target(home.getURI().toString(), region.getOffset(), region.getLength(), label);
-	}
+    private Target target(EObject thing, String label) {
+        Resource home = thing.eIsProxy() ? null : thing.eResource();
+        if (home == null) {
+            return null;
+        }
+        ITextRegion region = tools.places().getSignificantTextRegion(thing);
+        return region == null ? null
+                : new Target(home.getURI().toString(), region.getOffset(), region.getLength(), label);
+    }
 }

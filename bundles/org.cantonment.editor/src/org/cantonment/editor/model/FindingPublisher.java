@@ -23,56 +23,56 @@ import org.eclipse.swt.widgets.Display;
  */
 final class FindingPublisher implements Consumer<Snapshot> {
 
-	private final DocumentModel model;
-	private final IAnnotationModel annotations;
+    private final DocumentModel model;
+    private final IAnnotationModel annotations;
 
-	FindingPublisher(DocumentModel model, IAnnotationModel annotations) {
-		this.model = model;
-		this.annotations = annotations;
-	}
+    FindingPublisher(DocumentModel model, IAnnotationModel annotations) {
+        this.model = model;
+        this.annotations = annotations;
+    }
 
-	@Override
-	public void accept(Snapshot snapshot) {
-		if (annotations != null) {
-			Display.getDefault().asyncExec(() -> publish(snapshot));
-		}
-	}
+    @Override
+    public void accept(Snapshot snapshot) {
+        if (annotations != null) {
+            Display.getDefault().asyncExec(() -> publish(snapshot));
+        }
+    }
 
-	private void publish(Snapshot snapshot) {
-		if (model.overtaken(snapshot.version())) {
-			return;
-		}
-		Map<Finding, Deque<FindingAnnotation>> shown = shown(snapshot.complete());
-		Map<Annotation, Position> added = new HashMap<>();
-		for (Found found : snapshot.findings()) {
-			Deque<FindingAnnotation> same = shown.get(found.finding());
-			if (same != null && !same.isEmpty()) {
-				same.removeFirst().renew(found);
-			} else {
-				added.put(new FindingAnnotation(found),
-						new Position(found.finding().offset(), found.finding().length()));
-			}
-		}
-		List<Annotation> gone = new ArrayList<>();
-		shown.values().forEach(gone::addAll);
-		if (!gone.isEmpty() || !added.isEmpty()) {
-			((IAnnotationModelExtension) annotations).replaceAnnotations(gone.toArray(new Annotation[0]), added);
-		}
-	}
+    private void publish(Snapshot snapshot) {
+        if (model.overtaken(snapshot.version())) {
+            return;
+        }
+        Map<Finding, Deque<FindingAnnotation>> shown = shown(snapshot.complete());
+        Map<Annotation, Position> added = new HashMap<>();
+        for (Found found : snapshot.findings()) {
+            Deque<FindingAnnotation> same = shown.get(found.finding());
+            if (same != null && !same.isEmpty()) {
+                same.removeFirst().renew(found);
+            } else {
+                added.put(new FindingAnnotation(found),
+                        new Position(found.finding().offset(), found.finding().length()));
+            }
+        }
+        List<Annotation> gone = new ArrayList<>();
+        shown.values().forEach(gone::addAll);
+        if (!gone.isEmpty() || !added.isEmpty()) {
+            ((IAnnotationModelExtension) annotations).replaceAnnotations(gone.toArray(new Annotation[0]), added);
+        }
+    }
 
-	/** What is shown now, by the finding as it would be said of its present place. */
-	private Map<Finding, Deque<FindingAnnotation>> shown(boolean furtherToo) {
-		Map<Finding, Deque<FindingAnnotation>> shown = new HashMap<>();
-		for (Iterator<Annotation> all = annotations.getAnnotationIterator(); all.hasNext();) {
-			if (all.next() instanceof FindingAnnotation mine && (furtherToo || !mine.found().further())) {
-				Position place = annotations.getPosition(mine);
-				Finding said = mine.found().finding();
-				Finding now = place == null ? said
-						: new Finding(said.severity(), said.code(), said.message(), said.rule(), place.offset,
-								place.length, said.data());
-				shown.computeIfAbsent(now, key -> new ArrayDeque<>()).add(mine);
-			}
-		}
-		return shown;
-	}
+    /** What is shown now, by the finding as it would be said of its present place. */
+    private Map<Finding, Deque<FindingAnnotation>> shown(boolean furtherToo) {
+        Map<Finding, Deque<FindingAnnotation>> shown = new HashMap<>();
+        for (Iterator<Annotation> all = annotations.getAnnotationIterator(); all.hasNext();) {
+            if (all.next() instanceof FindingAnnotation mine && (furtherToo || !mine.found().further())) {
+                Position place = annotations.getPosition(mine);
+                Finding said = mine.found().finding();
+                Finding now = place == null ? said
+                        : new Finding(said.severity(), said.code(), said.message(), said.rule(), place.offset,
+                                place.length, said.data());
+                shown.computeIfAbsent(now, key -> new ArrayDeque<>()).add(mine);
+            }
+        }
+        return shown;
+    }
 }

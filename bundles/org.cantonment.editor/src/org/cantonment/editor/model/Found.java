@@ -15,9 +15,9 @@ import org.cantonment.editor.api.Fix;
  */
 public record Found(Finding finding, List<Fix> fixes, boolean further) {
 
-	/** Copies the fixes. */
-	public Found {
-		Objects.requireNonNull(finding, "finding");
-		fixes = List.copyOf(fixes);
-	}
+    /** Copies the fixes. */
+    public Found {
+        Objects.requireNonNull(finding, "finding");
+        fixes = List.copyOf(fixes);
+    }
 }

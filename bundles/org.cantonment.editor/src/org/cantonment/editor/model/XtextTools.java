@@ -28,21 +28,21 @@ import com.google.inject.name.Names;
  * @param proposals makes proposals
  */
 public record XtextTools(OperationCanceledManager cancelling, IResourceValidator validator,
-		ILocationInFileProvider places, Provider<Lexer> lexers, Map<Integer, String> tokenNames,
-		Provider<ContentAssistContextFactory> contexts, IdeContentProposalProvider proposals) {
+        ILocationInFileProvider places, Provider<Lexer> lexers, Map<Integer, String> tokenNames,
+        Provider<ContentAssistContextFactory> contexts, IdeContentProposalProvider proposals) {
 
-	/**
-	 * Takes the services from an injector.
-	 *
-	 * @param injector a language's injector with the ide services bound
-	 * @return the services
-	 */
-	public static XtextTools of(Injector injector) {
-		return new XtextTools(injector.getInstance(OperationCanceledManager.class),
-				injector.getInstance(IResourceValidator.class), injector.getInstance(ILocationInFileProvider.class),
-				injector.getProvider(Key.get(Lexer.class, Names.named(LexerBindings.RUNTIME))),
-				injector.getInstance(ITokenDefProvider.class).getTokenDefMap(),
-				injector.getProvider(ContentAssistContextFactory.class),
-				injector.getInstance(IdeContentProposalProvider.class));
-	}
+    /**
+     * Takes the services from an injector.
+     *
+     * @param injector a language's injector with the ide services bound
+     * @return the services
+     */
+    public static XtextTools of(Injector injector) {
+        return new XtextTools(injector.getInstance(OperationCanceledManager.class),
+                injector.getInstance(IResourceValidator.class), injector.getInstance(ILocationInFileProvider.class),
+                injector.getProvider(Key.get(Lexer.class, Names.named(LexerBindings.RUNTIME))),
+                injector.getInstance(ITokenDefProvider.class).getTokenDefMap(),
+                injector.getProvider(ContentAssistContextFactory.class),
+                injector.getInstance(IdeContentProposalProvider.class));
+    }
 }

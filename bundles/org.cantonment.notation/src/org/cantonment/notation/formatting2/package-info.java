@@ -1,0 +1,2 @@
+/** How the notation is set in order on request. */
+package org.cantonment.notation.formatting2;

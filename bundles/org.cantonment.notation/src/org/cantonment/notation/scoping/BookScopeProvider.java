@@ -1,0 +1,5 @@
+package org.cantonment.notation.scoping;
+
+/** Which names may stand where. */
+public class BookScopeProvider extends AbstractBookScopeProvider {
+}
