@@ -43,6 +43,7 @@ public final class DocumentModel implements IDocumentListener {
     private volatile Text latest;
     private volatile Snapshot snapshot = Snapshot.NOTHING;
     private volatile XtextTools tools;
+    private volatile String uri = "";
     private volatile boolean disposed;
 
     // what follows belongs to the worker
@@ -90,6 +91,11 @@ public final class DocumentModel implements IDocumentListener {
     /** The newest snapshot, which may be older than the document. Any thread. */
     public Snapshot snapshot() {
         return snapshot;
+    }
+
+    /** The URI by which links lead to this file; empty while the language is still starting. Any thread. */
+    public String uri() {
+        return uri;
     }
 
     /** How often the document has been changed. Any thread. */
@@ -215,6 +221,7 @@ public final class DocumentModel implements IDocumentListener {
             FileGroup group = host.group(file);
             resource = group.resource(file);
             IParseResult parsed = resource.getParseResult();
+            uri = resource.getURI().toString();
             applied = parsed == null ? null : parsed.getRootNode().getText();
             indexDue = true;
         }
