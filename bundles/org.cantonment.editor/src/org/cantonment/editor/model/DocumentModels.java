@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.Consumer;
 
 import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.LanguageHost;
@@ -29,7 +28,7 @@ public final class DocumentModels {
     private final LanguageWorker worker = new LanguageWorker("Notation");
     private final LanguageWorker judge = new LanguageWorker("Findings");
     private final Map<IDocument, DocumentModel> open = new ConcurrentHashMap<>();
-    private final List<Consumer<DocumentModel>> openListeners = new CopyOnWriteArrayList<>();
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 
     private DocumentModels() {
         ITextFileBufferManager buffers = FileBuffers.getTextFileBufferManager();
@@ -76,12 +75,30 @@ public final class DocumentModels {
     }
 
     /**
-     * Tells a listener of every model to come, before its first snapshot can be missed.
+     * Tells a listener whenever a document was opened, closed or examined.
      *
-     * @param listener called on the thread that opens the file
+     * @param listener called on any thread; must return at once
      */
-    public void addOpenListener(Consumer<DocumentModel> listener) {
-        openListeners.add(listener);
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /**
+     * Forgets a listener.
+     *
+     * @param listener what was added
+     */
+    public void removeListener(Runnable listener) {
+        listeners.remove(listener);
+    }
+
+    /**
+     * The models of all open documents.
+     *
+     * @return a copy, in no particular order
+     */
+    public List<DocumentModel> open() {
+        return List.copyOf(open.values());
     }
 
     /** The one thread that may touch resources. */
@@ -107,7 +124,7 @@ public final class DocumentModels {
         DocumentModel model = new DocumentModel(this, buffer.getDocument(), file, host);
         open.put(buffer.getDocument(), model);
         model.addListener(new FindingPublisher(model, buffer.getAnnotationModel()));
-        openListeners.forEach(listener -> listener.accept(model));
+        model.addListener(snapshot -> listeners.forEach(Runnable::run));
         model.schedule();
     }
 
@@ -116,6 +133,7 @@ public final class DocumentModels {
             DocumentModel model = open.remove(text.getDocument());
             if (model != null) {
                 model.dispose();
+                listeners.forEach(Runnable::run);
             }
         }
     }

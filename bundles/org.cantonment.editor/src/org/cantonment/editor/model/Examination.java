@@ -8,7 +8,6 @@ import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.Fix;
 import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.api.Link;
-import org.cantonment.editor.api.Severity;
 import org.cantonment.editor.api.Target;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
@@ -20,8 +19,6 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.CancelIndicator;
 import org.eclipse.xtext.util.ITextRegion;
-import org.eclipse.xtext.validation.CheckMode;
-import org.eclipse.xtext.validation.Issue;
 
 /** Looks through one up-to-date resource and writes down what the screen wants to know. */
 final class Examination {
@@ -43,13 +40,10 @@ final class Examination {
             lazy.resolveLazyCrossReferences(cancel);
         }
         List<Found> found = new ArrayList<>();
-        for (Issue issue : tools.validator().validate(resource, CheckMode.NORMAL_AND_FAST, cancel)) {
+        for (Finding finding : LanguageFindings.of(resource, tools, cancel)) {
             tools.cancelling().checkCanceled(cancel);
-            if (issue.getSeverity() != org.eclipse.xtext.diagnostics.Severity.IGNORE) {
-                found.add(found(finding(issue, text.length()), false));
-            }
+            found.add(found(finding, false));
         }
-        tools.cancelling().checkCanceled(cancel);
         found.sort(byPlace());
         return new Snapshot(version, text, found, false, host.finerKinds(resource), host.outline(resource), links());
     }
@@ -62,22 +56,6 @@ final class Examination {
     static Comparator<Found> byPlace() {
         return Comparator.<Found>comparingInt(found -> found.finding().offset())
                 .thenComparing(found -> found.finding().severity()).thenComparing(found -> found.finding().message());
-    }
-
-    private static Finding finding(Issue issue, int textLength) {
-        int offset = issue.getOffset() == null ? 0 : Math.min(issue.getOffset(), textLength);
-        int length = issue.getLength() == null ? 0 : Math.min(issue.getLength(), textLength - offset);
-        List<String> data = issue.getData() == null ? List.of() : List.of(issue.getData());
-        String code = issue.getCode() == null ? "" : issue.getCode();
-        return new Finding(severity(issue), code, issue.getMessage(), "", offset, length, data);
-    }
-
-    private static Severity severity(Issue issue) {
-        return switch (issue.getSeverity()) {
-            case ERROR -> Severity.BREACH;
-            case WARNING -> Severity.CAUTION;
-            default -> Severity.NOTE;
-        };
     }
 
     private List<Link> links() {
