@@ -60,14 +60,23 @@ final class Bars extends ActionBarAdvisor {
         return menu;
     }
 
+    /** The marks are where the text editor hangs its own entries in. */
     private IMenuManager editMenu() {
         MenuManager menu = new MenuManager("&Edit", IWorkbenchActionConstants.M_EDIT);
+        menu.add(new GroupMarker(IWorkbenchActionConstants.EDIT_START));
         add(menu, ActionFactory.UNDO, ActionFactory.REDO);
+        menu.add(new GroupMarker(IWorkbenchActionConstants.UNDO_EXT));
         menu.add(new Separator());
-        add(menu, ActionFactory.CUT, ActionFactory.COPY, ActionFactory.PASTE, ActionFactory.DELETE,
-                ActionFactory.SELECT_ALL);
+        add(menu, ActionFactory.CUT, ActionFactory.COPY, ActionFactory.PASTE);
+        menu.add(new GroupMarker(IWorkbenchActionConstants.CUT_EXT));
+        menu.add(new Separator());
+        add(menu, ActionFactory.DELETE, ActionFactory.SELECT_ALL);
         menu.add(new Separator());
         add(menu, ActionFactory.FIND);
+        menu.add(new GroupMarker(IWorkbenchActionConstants.FIND_EXT));
+        menu.add(new Separator());
+        menu.add(new GroupMarker(IWorkbenchActionConstants.ADD_EXT));
+        menu.add(new GroupMarker(IWorkbenchActionConstants.EDIT_END));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         return menu;
     }
@@ -75,8 +84,13 @@ final class Bars extends ActionBarAdvisor {
     private IMenuManager navigateMenu() {
         MenuManager menu = new MenuManager("&Navigate", IWorkbenchActionConstants.M_NAVIGATE);
         menu.add(new GroupMarker(IWorkbenchActionConstants.NAV_START));
+        menu.add(new GroupMarker(IWorkbenchActionConstants.OPEN_EXT));
+        menu.add(new GroupMarker(IWorkbenchActionConstants.SHOW_EXT));
+        menu.add(new Separator());
         add(menu, ActionFactory.NEXT, ActionFactory.PREVIOUS);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        menu.add(new GroupMarker(IWorkbenchActionConstants.NAV_END));
+        menu.add(new Separator());
         add(menu, ActionFactory.BACKWARD_HISTORY, ActionFactory.FORWARD_HISTORY);
         return menu;
     }

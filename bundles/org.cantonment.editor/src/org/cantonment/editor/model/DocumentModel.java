@@ -51,6 +51,7 @@ public final class DocumentModel implements IDocumentListener {
     private String applied;
     private boolean indexDue;
     private boolean relinkDue;
+    private volatile boolean pointsAside;
 
     DocumentModel(DocumentModels models, IDocument document, IFile file, LanguageHost host) {
         this.models = models;
@@ -138,6 +139,7 @@ public final class DocumentModel implements IDocumentListener {
         return models.worker().ask(() -> {
             Text text = latest;
             bringUpTo(text.text());
+            catchUp();
             return reader.apply(resource, () -> overtaken(text.version()));
         });
     }
@@ -181,19 +183,38 @@ public final class DocumentModel implements IDocumentListener {
         }
         try {
             bringUpTo(text.text());
-            if (indexDue) {
-                models.relink(host.group(file).updated(resource));
-                indexDue = false;
-            }
-            if (relinkDue) {
-                resource.relink();
-                relinkDue = false;
-            }
+            catchUp();
             CancelIndicator cancel = () -> overtaken(text.version());
             publish(new Examination(host, tools, resource, cancel).run(text.version(), text.text()));
             models.askFurther(this);
         } catch (Throwable failure) { // Xtext's cancellation is an Error
             failed(failure, text);
+        }
+    }
+
+    /** Lets the others know of new names, and renews what links of this file have lost their aim. */
+    private void catchUp() {
+        if (indexDue) {
+            models.relink(host.group(file).updated(resource));
+            models.pointAside(this);
+            indexDue = false;
+        }
+        if (relinkDue || pointsAside) {
+            resource.relink();
+            relinkDue = false;
+            pointsAside = false;
+        }
+    }
+
+    /** Another file of the group was read anew: links into it still name the right thing, but an old copy of it. */
+    void pointAside() {
+        pointsAside = true;
+    }
+
+    /** Examines the document if links of it point at things that have been read anew since. Any thread. */
+    public void renewLinks() {
+        if (pointsAside) {
+            schedule();
         }
     }
 

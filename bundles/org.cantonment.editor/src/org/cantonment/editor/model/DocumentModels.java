@@ -144,6 +144,14 @@ public final class DocumentModels {
         }
     }
 
+    void pointAside(DocumentModel renewed) {
+        for (DocumentModel other : open.values()) {
+            if (other != renewed && other.host() == renewed.host()) {
+                other.pointAside();
+            }
+        }
+    }
+
     void changedOnDisk(IFile file) {
         if (of(file).isEmpty()) {
             hosts.forFile(file).ifPresent(host -> worker.run(() -> relink(host.group(file).changedOnDisk(file))));

@@ -7,6 +7,7 @@ import org.cantonment.editor.model.DocumentModels;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.editors.text.TextEditor;
@@ -36,6 +37,8 @@ public final class LanguageEditor extends TextEditor {
     @Override
     public void createPartControl(Composite parent) {
         super.createPartControl(parent);
+        getSourceViewer().getTextWidget().addFocusListener(
+                FocusListener.focusGainedAdapter(event -> model().ifPresent(DocumentModel::renewLinks)));
         occurrences = new Occurrences(this);
         occurrences.follow(document());
     }

@@ -3,21 +3,19 @@ package org.cantonment.workbench.notation;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.StreamSupport;
 
 import org.cantonment.editor.api.FileGroup;
+import org.cantonment.notation.names.NameTable;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.IWorkspaceRoot;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
-import org.eclipse.xtext.resource.IResourceDescription;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.resource.XtextResourceSet;
 
@@ -26,41 +24,48 @@ import com.google.inject.Injector;
 /** The books of one project, which see one another. */
 final class CampaignGroup implements FileGroup {
 
-    private final IProject project;
+    private final IWorkspaceRoot root;
     private final XtextResourceSet resources;
-    private final Map<IFile, Set<String>> exported = new HashMap<>();
+    private final NameTable names;
     private final Set<IFile> held = new HashSet<>();
 
     CampaignGroup(IProject project, Injector injector) {
-        this.project = project;
+        root = project.getWorkspace().getRoot();
         resources = injector.getInstance(XtextResourceSet.class);
+        names = NameTable.of(resources);
         try {
             for (IFile book : Books.below(project)) {
-                load(book);
+                peek(book);
             }
         } catch (CoreException unreadable) {
             throw new IllegalStateException("The folder of " + project.getName() + " cannot be read", unreadable);
         }
+        names.takeStale(); // nothing has been looked up yet
     }
 
     @Override
     public XtextResource resource(IFile file) {
         held.add(file);
-        Resource known = resources.getResource(uri(file), false);
-        return (XtextResource) (known == null ? load(file) : known);
+        return peek(file);
     }
 
     /** The resource of a file without taking it to be open. */
     XtextResource peek(IFile file) {
-        Resource known = resources.getResource(uri(file), false);
-        return (XtextResource) (known == null ? load(file) : known);
+        XtextResource known = known(file);
+        if (known == null) {
+            known = (XtextResource) resources.createResource(uri(file));
+            read(known, file);
+        }
+        return known;
+    }
+
+    private XtextResource known(IFile file) {
+        return (XtextResource) resources.getResource(uri(file), false);
     }
 
     @Override
     public Set<IFile> updated(XtextResource resource) {
-        IFile file = project.getWorkspace().getRoot()
-                .getFile(IPath.fromPortableString(resource.getURI().toPlatformString(true)));
-        return renewed(file, names(resource));
+        return stale();
     }
 
     @Override
@@ -71,47 +76,48 @@ final class CampaignGroup implements FileGroup {
 
     @Override
     public Set<IFile> changedOnDisk(IFile file) {
-        Resource known = resources.getResource(uri(file), false);
-        if (known != null) {
-            known.unload();
-            resources.getResources().remove(known);
+        XtextResource known = known(file);
+        if (!file.exists()) {
+            if (known != null) {
+                names.remove(known);
+                resources.getResources().remove(known);
+            }
+        } else if (known == null) {
+            peek(file);
+        } else {
+            read(known, file);
         }
-        Set<String> names = file.exists() ? names(load(file)) : Set.of();
-        Set<IFile> all = new HashSet<>(renewed(file, names));
-        all.addAll(held); // whoever pointed into the unloaded resource holds stale things
-        all.remove(file);
-        return all;
+        return stale();
     }
 
-    private Set<IFile> renewed(IFile file, Set<String> names) {
-        Set<String> before = exported.put(file, names);
-        if (names.equals(before)) {
-            return Set.of();
-        }
-        return held.stream().filter(other -> !other.equals(file)).collect(Collectors.toSet());
+    boolean isHeld(IFile file) {
+        return held.contains(file);
     }
 
-    private XtextResource load(IFile file) {
-        XtextResource resource = (XtextResource) resources.createResource(uri(file));
-        if (file.exists()) {
-            try (InputStream content = file.getContents(true)) {
-                resource.load(content, Map.of(XtextResource.OPTION_ENCODING, file.getCharset()));
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
-            } catch (CoreException unreadable) {
-                throw new IllegalStateException(file.getFullPath() + " cannot be read", unreadable);
+    /** The open books that asked for a name which has come, gone or changed since this was asked last. */
+    private Set<IFile> stale() {
+        Set<IFile> files = new HashSet<>();
+        for (Resource book : names.takeStale()) {
+            IFile file = root.getFile(IPath.fromPortableString(book.getURI().toPlatformString(true)));
+            if (held.contains(file)) {
+                files.add(file);
             }
         }
-        exported.put(file, names(resource));
-        return resource;
+        return files;
     }
 
-    private static Set<String> names(XtextResource resource) {
-        IResourceDescription.Manager manager = resource.getResourceServiceProvider()
-                .getResourceDescriptionManager();
-        IResourceDescription described = manager.getResourceDescription(resource);
-        return StreamSupport.stream(described.getExportedObjects().spliterator(), false)
-                .map(one -> one.getEClass().getName() + " " + one.getQualifiedName()).collect(Collectors.toSet());
+    private static void read(XtextResource resource, IFile file) {
+        try (InputStream content = file.exists() ? file.getContents(true) : InputStream.nullInputStream()) {
+            if (resource.isLoaded()) {
+                resource.reparse(new String(content.readAllBytes(), file.getCharset()));
+            } else {
+                resource.load(content, Map.of(XtextResource.OPTION_ENCODING, file.getCharset()));
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        } catch (CoreException unreadable) {
+            throw new IllegalStateException(file.getFullPath() + " cannot be read", unreadable);
+        }
     }
 
     private static URI uri(IFile file) {

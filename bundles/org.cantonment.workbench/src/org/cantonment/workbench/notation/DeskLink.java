@@ -1,6 +1,5 @@
 package org.cantonment.workbench.notation;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import org.cantonment.editor.model.XtextTools;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.CancelIndicator;
 
 /**
@@ -54,8 +54,11 @@ public final class DeskLink {
         CampaignGroup group = host.groupOf(project);
         XtextTools tools = XtextTools.of(host.injector());
         for (IFile book : Books.below(project)) {
-            findings.put(book,
-                    new ArrayList<>(LanguageFindings.of(group.peek(book), tools, CancelIndicator.NullImpl)));
+            XtextResource resource = group.peek(book);
+            if (!group.isHeld(book)) {
+                resource.relink(); // what it points to may have been read anew
+            }
+            findings.put(book, LanguageFindings.of(resource, tools, CancelIndicator.NullImpl));
         }
         return findings;
     }

@@ -8,13 +8,13 @@ import java.util.Optional;
 
 import org.cantonment.workbench.check.CampaignNature;
 import org.cantonment.workbench.notation.Books;
-import org.eclipse.core.resources.ICoreRunnable;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IWorkspace;
 import org.eclipse.core.resources.IWorkspaceRoot;
+import org.eclipse.core.resources.IWorkspaceRunnable;
 import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
@@ -43,7 +43,7 @@ public final class CampaignFolder {
         }
         IWorkspace workspace = ResourcesPlugin.getWorkspace();
         IProject[] opened = new IProject[1];
-        ICoreRunnable work = within -> opened[0] = openNow(workspace.getRoot(), place, within);
+        IWorkspaceRunnable work = within -> opened[0] = openNow(workspace.getRoot(), place, within);
         workspace.run(work, workspace.getRoot(), IWorkspace.AVOID_UPDATE, monitor);
         opened[0].build(IncrementalProjectBuilder.FULL_BUILD, monitor);
         return opened[0];
