@@ -14,6 +14,8 @@ import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.api.OutlineNode;
 import org.cantonment.editor.api.StyledRun;
 import org.cantonment.editor.api.TextChange;
+import org.cantonment.editor.api.TextKind;
+import org.cantonment.editor.api.TokenNames;
 import org.cantonment.notation.ide.BookIdeSetup;
 import org.cantonment.workbench.Icons;
 import org.eclipse.core.resources.IFile;
@@ -77,7 +79,7 @@ public final class NotationHost implements LanguageHost {
 
     @Override
     public List<Fix> fixes(XtextResource resource, Finding finding) {
-        return List.of();
+        return DataFixes.of(finding, resource.getParseResult().getRootNode().getText());
     }
 
     @Override
@@ -106,7 +108,16 @@ public final class NotationHost implements LanguageHost {
 
     @Override
     public List<StyledRun> finerKinds(XtextResource resource) {
-        return List.of();
+        return NameKinds.of(resource);
+    }
+
+    @Override
+    public TextKind kindOfToken(String tokenName) {
+        return switch (tokenName) {
+            case "RULE_CAPITAL", "RULE_SMALL" -> TextKind.NAME;
+            case "RULE_DOT1", "RULE_DOT2", "RULE_DOT3", "RULE_DOT4" -> TextKind.SIGN;
+            default -> TokenNames.kindOf(tokenName);
+        };
     }
 
     @Override
