@@ -6,16 +6,16 @@ import java.util.function.Function;
 /** The columns of the view, in the order in which they are shown. */
 public enum FindingColumn {
     /** How grave it is, as a word beside its sign. */
-    SEVERITY("Kind", 12, Comparator.comparing(FindingRow::severity), row -> row.severity().word()),
+    SEVERITY("Kind", 11, Comparator.comparing(FindingRow::severity), row -> row.severity().word()),
     /** What is said. */
-    MESSAGE("Finding", 52, Comparator.comparing(FindingRow::message, String.CASE_INSENSITIVE_ORDER),
+    MESSAGE("Finding", 64, Comparator.comparing(FindingRow::message, String.CASE_INSENSITIVE_ORDER),
             FindingRow::message),
     /** The rule that was broken. */
-    RULE("Rule", 16, Comparator.comparing(FindingRow::rule, String.CASE_INSENSITIVE_ORDER), FindingRow::rule),
+    RULE("Rule", 14, Comparator.comparing(FindingRow::rule, String.CASE_INSENSITIVE_ORDER), FindingRow::rule),
     /** The book. */
-    FILE("Book", 20, Comparator.comparing(FindingRow::fileLabel), FindingRow::fileLabel),
+    FILE("Book", 18, Comparator.comparing(FindingRow::fileLabel), FindingRow::fileLabel),
     /** The line in the book. */
-    LINE("Line", 7, Comparator.comparingInt(FindingRow::line), row -> Integer.toString(row.line()));
+    LINE("Line", 6, Comparator.comparingInt(FindingRow::line), row -> Integer.toString(row.line()));
 
     private static final Comparator<FindingRow> PLACE = Comparator.comparing(FindingRow::fileLabel)
             .thenComparingInt(FindingRow::offset).thenComparing(FindingRow::severity)
