@@ -48,7 +48,7 @@ final class FindingRows {
 
         @Override
         public boolean belongsTo(Object family) {
-            return family == FindingRows.class;
+            return FindingsView.ID.equals(family);
         }
     };
     private volatile FindingQuery query = FindingQuery.ALL;
