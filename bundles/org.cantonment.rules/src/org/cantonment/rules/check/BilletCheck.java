@@ -152,7 +152,7 @@ public final class BilletCheck implements Check {
 		for (Billeting other : about.layout().billetings()) {
 			FormationView formation = other.formation().formation();
 			boolean inside = other.formation().index() >= child.index() && other.formation().index() < child.end();
-			if (other == billeting || inside || surplus != child.count()) {
+			if (other == billeting || inside || surplus != child.count() || other.formation().copies() != 1) {
 				continue;
 			}
 			for (int b = 0; b < formation.billets().size(); b++) {

@@ -26,11 +26,13 @@ import org.cantonment.rules.view.Situation;
 public record Case(ForceList list, Layout layout, List<Muster> others, OptionalInt points, long used,
 		boolean contingent, Situation situation) {
 
-	Muster muster() {
+	/** The entries, counted and priced. */
+	public Muster muster() {
 		return layout.muster();
 	}
 
-	Ruling ruling() {
+	/** The rules it is judged by. */
+	public Ruling ruling() {
 		return layout.muster().ruling();
 	}
 

@@ -89,6 +89,9 @@ public final class SupportCheck implements Check {
 	/** Billets of the list that still have room for all of the entry. */
 	private static List<Mend> into(Case about, Node node) {
 		for (Billeting billeting : about.layout().billetings()) {
+			if (billeting.formation().copies() != 1) {
+				continue;
+			}
 			List<BilletView> billets = billeting.formation().formation().billets();
 			for (int b = 0; b < billets.size(); b++) {
 				if (billeting.room(b).of().takes(node.choice().index())
