@@ -80,7 +80,11 @@ final class ListOf {
 	}
 
 	static Row formation(String what, Row... rows) {
-		Row row = new Row(1, what);
+		return formation(1, what, rows);
+	}
+
+	static Row formation(int count, String what, Row... rows) {
+		Row row = new Row(count, what);
 		row.rows.addAll(List.of(rows));
 		return row;
 	}
