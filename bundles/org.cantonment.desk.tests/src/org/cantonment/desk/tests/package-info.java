@@ -1,0 +1,2 @@
+/** Tests of the desk and the command line. */
+package org.cantonment.desk.tests;

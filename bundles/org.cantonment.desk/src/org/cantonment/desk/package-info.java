@@ -1,0 +1,2 @@
+/** A campaign folder opened: loads it, keeps it current, asks the engines. */
+package org.cantonment.desk;

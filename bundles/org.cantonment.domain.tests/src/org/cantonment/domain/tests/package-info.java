@@ -1,0 +1,2 @@
+/** Tests of the domain records. */
+package org.cantonment.domain.tests;

@@ -1,0 +1,2 @@
+/** The meaning: what ranges, rule sets, lists, shelves and campaigns say once their text is read. */
+package org.cantonment.domain;

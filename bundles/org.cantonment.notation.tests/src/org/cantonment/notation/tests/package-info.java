@@ -1,0 +1,2 @@
+/** Tests of the notation and its services. */
+package org.cantonment.notation.tests;

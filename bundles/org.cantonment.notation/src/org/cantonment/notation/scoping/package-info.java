@@ -1,0 +1,2 @@
+/** Which names may stand where. */
+package org.cantonment.notation.scoping;

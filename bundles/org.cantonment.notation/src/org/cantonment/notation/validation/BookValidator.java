@@ -1,0 +1,5 @@
+package org.cantonment.notation.validation;
+
+/** Findings that need nothing but the text. */
+public class BookValidator extends AbstractBookValidator {
+}

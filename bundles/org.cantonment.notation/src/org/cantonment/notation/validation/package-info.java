@@ -1,0 +1,2 @@
+/** Findings that need nothing but the text. */
+package org.cantonment.notation.validation;

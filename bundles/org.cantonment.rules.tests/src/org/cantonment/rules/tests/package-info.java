@@ -1,0 +1,2 @@
+/** Tests of the judge. */
+package org.cantonment.rules.tests;

@@ -1,0 +1,2 @@
+/** What several test bundles need. */
+package org.cantonment.testkit;

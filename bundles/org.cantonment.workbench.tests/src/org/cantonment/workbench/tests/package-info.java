@@ -1,0 +1,2 @@
+/** Tests in a real window. */
+package org.cantonment.workbench.tests;

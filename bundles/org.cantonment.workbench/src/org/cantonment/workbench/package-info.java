@@ -1,0 +1,2 @@
+/** The application: window, perspectives, views. */
+package org.cantonment.workbench;

@@ -1,0 +1,2 @@
+/** Writes the code that follows from the model's Ecore files and the notation's grammar. */
+package org.cantonment.generator;
