@@ -1,0 +1,6 @@
+package org.cantonment.domain.campaign;
+
+/** How pieces passed to another. */
+public enum PassVerb {
+	LENT, RETURNED, GAVE, SOLD
+}

@@ -1,0 +1,7 @@
+package org.cantonment.domain.common;
+
+import java.time.LocalDate;
+
+/** A day. */
+public record DateValue(LocalDate date) implements SettingValue {
+}

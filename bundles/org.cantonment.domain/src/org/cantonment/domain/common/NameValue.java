@@ -1,0 +1,5 @@
+package org.cantonment.domain.common;
+
+/** A name, as written. */
+public record NameValue(String name) implements SettingValue {
+}

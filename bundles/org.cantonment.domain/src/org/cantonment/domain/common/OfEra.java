@@ -1,0 +1,5 @@
+package org.cantonment.domain.common;
+
+/** The era itself. */
+public record OfEra(Id era) implements Moment {
+}

@@ -1,0 +1,5 @@
+package org.cantonment.domain.common;
+
+/** A text. */
+public record TextValue(String text) implements SettingValue {
+}

@@ -1,0 +1,2 @@
+/** A player's choice for one era and one limit of points. */
+package org.cantonment.domain.force;

@@ -1,0 +1,6 @@
+package org.cantonment.domain.range;
+
+/** How sure a count is. */
+public enum Certainty {
+	KNOWN, GUESSED, UNKNOWN
+}

@@ -1,0 +1,2 @@
+/** What makers sell: piece types, parts, boxes, and the offers for them. */
+package org.cantonment.domain.range;

@@ -1,0 +1,5 @@
+package org.cantonment.domain.rules;
+
+/** These pieces go, those come. */
+public record Swap(Need out, Need in) {
+}
