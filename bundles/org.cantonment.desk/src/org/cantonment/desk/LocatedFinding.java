@@ -1,0 +1,53 @@
+package org.cantonment.desk;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Severity;
+
+/**
+ * A finding at its place in a text.
+ *
+ * @param file     the file
+ * @param line     the line, from 1
+ * @param column   the column, from 1, in UTF-16 units
+ * @param offset   where the place begins in the file's text, from 0, in UTF-16 units
+ * @param length   how long the place is, in UTF-16 units; may be 0
+ * @param severity how grave it is
+ * @param code     stable and dotted; {@link FindingCodes} knows them all
+ * @param message  one or more complete sentences
+ * @param rule     the rule behind it, if there is one
+ * @param mends    what would mend it, the best first
+ */
+public record LocatedFinding(Path file, int line, int column, int offset, int length, Severity severity, String code,
+		String message, Optional<RulePlace> rule, List<TextMend> mends) implements Comparable<LocatedFinding> {
+	/**
+	 * Where a rule stands.
+	 *
+	 * @param id   the rule
+	 * @param file its file
+	 * @param line its line, from 1
+	 */
+	public record RulePlace(Id id, Path file, int line) {
+	}
+
+	private static final Comparator<LocatedFinding> ORDER = Comparator.comparing((LocatedFinding f) -> f.file())
+			.thenComparingInt(LocatedFinding::line).thenComparingInt(LocatedFinding::column)
+			.thenComparing(LocatedFinding::severity).thenComparing(LocatedFinding::code)
+			.thenComparing(LocatedFinding::message).thenComparingInt(LocatedFinding::length);
+
+	public LocatedFinding {
+		Objects.requireNonNull(file, "file");
+		mends = List.copyOf(mends);
+	}
+
+	/** By file, line and column, then the gravest first. */
+	@Override
+	public int compareTo(LocatedFinding other) {
+		return ORDER.compare(this, other);
+	}
+}

@@ -1,0 +1,98 @@
+package org.cantonment.desk.judging;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import org.cantonment.domain.campaign.Campaign;
+import org.cantonment.domain.campaign.NamesBook;
+import org.cantonment.domain.campaign.Week;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.rules.RuleSet;
+
+/** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
+public final class Library {
+	private final Map<Id, RuleSet> rules = new HashMap<>();
+	private final Map<Id, Campaign> campaigns = new HashMap<>();
+	private final List<Campaign> inOrder;
+	private final List<Week> weeks;
+	private final List<NamesBook> names;
+	private final List<ForceList> lists;
+	private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
+
+	/** Of two books with the same id the first counts. */
+	public Library(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
+			List<ForceList> lists) {
+		rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
+		campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
+		this.inOrder = List.copyOf(campaigns);
+		this.weeks = List.copyOf(weeks);
+		this.names = List.copyOf(names);
+		this.lists = List.copyOf(lists);
+		for (ForceList list : lists) {
+			list.player().ifPresent(p -> byPlayer.computeIfAbsent(p, id -> new ArrayList<>()).add(list));
+		}
+		byPlayer.values().forEach(all -> all.sort(Comparator.comparingInt((ForceList l) -> l.round().orElse(0))
+				.thenComparing(ForceList::id)));
+	}
+
+	/** The campaigns, in the order of their files. */
+	public List<Campaign> campaigns() {
+		return inOrder;
+	}
+
+	/** The weeks that have books of their own. */
+	public List<Week> weeks() {
+		return weeks;
+	}
+
+	/** The books of names. */
+	public List<NamesBook> names() {
+		return names;
+	}
+
+	/** The lists, in the order of their files. */
+	public List<ForceList> lists() {
+		return lists;
+	}
+
+	/** The rule set of this id. */
+	public Optional<RuleSet> rules(Id id) {
+		return Optional.ofNullable(rules.get(id));
+	}
+
+	/** The campaign that a player, round or role belongs to. */
+	public Optional<Campaign> campaignOf(Id member) {
+		return Optional.ofNullable(campaigns.get(Id.of(member.book())));
+	}
+
+	/** A player's lists for rounds, earlier rounds first. */
+	public List<ForceList> listsOf(Id player) {
+		return List.copyOf(byPlayer.getOrDefault(player, List.of()));
+	}
+
+	/**
+	 * The books of these ids and all that they stand over, lower ones first and none twice; what is not there is left
+	 * out, and a circle is cut where it closes.
+	 */
+	public List<RuleSet> closure(List<Id> books) {
+		Set<Id> begun = new LinkedHashSet<>();
+		List<RuleSet> all = new ArrayList<>();
+		books.forEach(book -> visit(book, begun, all));
+		return all;
+	}
+
+	private void visit(Id id, Set<Id> begun, List<RuleSet> all) {
+		RuleSet book = rules.get(id);
+		if (book != null && begun.add(id)) {
+			book.over().forEach(lower -> visit(lower, begun, all));
+			all.add(book);
+		}
+	}
+}
