@@ -1,0 +1,69 @@
+package org.cantonment.rules.view;
+
+import java.util.BitSet;
+import java.util.List;
+
+import org.cantonment.domain.common.Id;
+
+/** Some units, kinds, formations and supports, looked up. */
+public final class Selector {
+
+	private final List<Id> ids;
+	private final BitSet choices;
+	private final BitSet supports;
+	private final boolean formations;
+	private final String words;
+
+	/**
+	 * @param choices numbers of the choices meant
+	 * @param supports numbers of the supports meant
+	 * @param formations whether one of the choices is a formation
+	 */
+	public Selector(List<Id> ids, BitSet choices, BitSet supports, boolean formations, String words) {
+		this.ids = List.copyOf(ids);
+		this.choices = (BitSet) choices.clone();
+		this.supports = (BitSet) supports.clone();
+		this.formations = formations;
+		this.words = words;
+	}
+
+	/** What was written. */
+	public List<Id> ids() {
+		return ids;
+	}
+
+	/** Whether nothing was written. */
+	public boolean empty() {
+		return ids.isEmpty();
+	}
+
+	/** Whether the choice of this number is meant. */
+	public boolean takes(int choice) {
+		return choices.get(choice);
+	}
+
+	/** The next choice meant, from a number on; -1 if there is none. */
+	public int nextChoice(int from) {
+		return choices.nextSetBit(from);
+	}
+
+	/** Whether what stands in the support of this number is meant; a negative number is no support. */
+	public boolean takesSupport(int support) {
+		return support >= 0 && supports.get(support);
+	}
+
+	/** Whether any support is meant. */
+	public boolean hasSupports() {
+		return !supports.isEmpty();
+	}
+
+	/** Whether any formation is meant. */
+	public boolean hasFormations() {
+		return formations;
+	}
+
+	/** The names, for people. */
+	public String words() {
+		return words;
+	}
+}

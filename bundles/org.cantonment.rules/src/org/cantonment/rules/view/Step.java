@@ -1,0 +1,30 @@
+package org.cantonment.rules.view;
+
+import java.util.List;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.rules.Cost;
+import org.cantonment.domain.rules.Need;
+
+/**
+ * Strengths that a unit may be taken at, from..to, and what they cost.
+ *
+ * @param base points of the unit itself, whatever its strength
+ */
+public record Step(int from, int to, int base, Cost cost, List<Need> needs, Id rule) {
+
+	/** Whether the strength lies in it. */
+	public boolean holds(int strength) {
+		return strength >= from && strength <= to;
+	}
+
+	/** The points of a unit of this strength. */
+	public long points(int strength) {
+		return base + cost.times(strength);
+	}
+
+	/** "5", or "2 to 4". */
+	public String words() {
+		return from == to ? Integer.toString(from) : from + " to " + to;
+	}
+}
