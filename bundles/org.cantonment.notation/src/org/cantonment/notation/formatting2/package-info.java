@@ -1,2 +1,0 @@
-/** How the notation is set in order on request. */
-package org.cantonment.notation.formatting2;

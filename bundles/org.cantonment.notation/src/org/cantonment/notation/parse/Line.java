@@ -1,0 +1,62 @@
+package org.cantonment.notation.parse;
+
+import org.antlr.runtime.RecognitionException;
+import org.antlr.runtime.Token;
+import org.antlr.runtime.TokenStream;
+import org.cantonment.notation.parser.antlr.internal.InternalBookLexer;
+
+/**
+ * The line in which the parser stumbled.
+ *
+ * @param book   the first word of the file, empty if there is none
+ * @param number 1 for the first line that says something, 2 for any other
+ * @param dots   how deep the line stands, 0 to 4
+ * @param first  its first word; null if the file holds nothing
+ * @param before the word before the one that was stumbled over; null at the line's start
+ */
+record Line(String book, int number, int dots, Token first, Token before) {
+
+    static Line around(RecognitionException error) {
+        TokenStream tokens = (TokenStream) error.input;
+        int at = Math.min(error.index, tokens.size() - 1);
+        Token before = null;
+        Token first = null;
+        int start = at;
+        for (int i = at; i >= 0; i--) {
+            Token token = tokens.get(i);
+            int type = token.getType();
+            if (isStart(type)) {
+                start = i;
+                break;
+            }
+            if (isWord(type)) {
+                first = token;
+                if (before == null && i < at) {
+                    before = token;
+                }
+            }
+        }
+        Token word = first(tokens);
+        int dots = Math.max(0, tokens.get(start).getType() - InternalBookLexer.RULE_LINE);
+        return new Line(word == null ? "" : word.getText(), first == word ? 1 : 2, dots > 4 ? 0 : dots, first, before);
+    }
+
+    private static Token first(TokenStream tokens) {
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            if (isWord(token.getType()) && !isStart(token.getType())) {
+                return token;
+            }
+        }
+        return null;
+    }
+
+    private static boolean isStart(int type) {
+        return type >= InternalBookLexer.RULE_LINE && type <= InternalBookLexer.RULE_DOT4;
+    }
+
+    private static boolean isWord(int type) {
+        return type != InternalBookLexer.RULE_WS && type != InternalBookLexer.RULE_COMMENT
+                && type != InternalBookLexer.RULE_EOL && type != Token.EOF;
+    }
+}
