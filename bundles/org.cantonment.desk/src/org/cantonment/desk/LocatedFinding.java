@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.notation.text.TextMend;
 
 /**
  * A finding at its place in a text.
@@ -18,10 +19,10 @@ import org.cantonment.domain.finding.Severity;
  * @param offset   where the place begins in the file's text, from 0, in UTF-16 units
  * @param length   how long the place is, in UTF-16 units; may be 0
  * @param severity how grave it is
- * @param code     stable and dotted; {@link FindingCodes} knows them all
+ * @param code     stable and dotted; documented in docs/findings.md
  * @param message  one or more complete sentences
  * @param rule     the rule behind it, if there is one
- * @param mends    what would mend it, the best first
+ * @param mends    what would mend it in this file, the best first
  */
 public record LocatedFinding(Path file, int line, int column, int offset, int length, Severity severity, String code,
 		String message, Optional<RulePlace> rule, List<TextMend> mends) implements Comparable<LocatedFinding> {

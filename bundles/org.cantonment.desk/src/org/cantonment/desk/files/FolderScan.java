@@ -42,6 +42,26 @@ public record FolderScan(List<Path> books, List<FileTrouble> troubles) {
 		return new FolderScan(walk.books, walk.troubles);
 	}
 
+	/**
+	 * What lies in a folder, by name, without what begins with a dot.
+	 *
+	 * @throws IOException if the folder may not be read
+	 */
+	public static List<Path> children(Path folder) throws IOException {
+		List<Path> children = new ArrayList<>();
+		try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
+			for (Path child : stream) {
+				if (!child.getFileName().toString().startsWith(".")) {
+					children.add(child);
+				}
+			}
+		} catch (DirectoryIteratorException e) {
+			throw e.getCause();
+		}
+		children.sort(BY_NAME);
+		return children;
+	}
+
 	private static final class Walk {
 		private final List<Path> books = new ArrayList<>();
 		private final List<FileTrouble> troubles = new ArrayList<>();
@@ -67,21 +87,6 @@ public record FolderScan(List<Path> books, List<FileTrouble> troubles) {
 			} catch (IOException e) {
 				troubles.add(new FileTrouble(folder, Trouble.of(e)));
 			}
-		}
-
-		private static List<Path> children(Path folder) throws IOException {
-			List<Path> children = new ArrayList<>();
-			try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
-				for (Path child : stream) {
-					if (!child.getFileName().toString().startsWith(".")) {
-						children.add(child);
-					}
-				}
-			} catch (DirectoryIteratorException e) {
-				throw e.getCause();
-			}
-			children.sort(BY_NAME);
-			return children;
 		}
 
 		private void look(Path child, Path realFolder, List<Path> folders) {
