@@ -18,6 +18,9 @@ record Line(String book, int number, int dots, Token first, Token before) {
 
     static Line around(RecognitionException error) {
         TokenStream tokens = (TokenStream) error.input;
+        if (tokens.size() == 0) {
+            return new Line("", 1, 0, null, null);
+        }
         int at = Math.min(error.index, tokens.size() - 1);
         Token before = null;
         Token first = null;
