@@ -8,6 +8,8 @@ import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.notation.text.LineStarts;
+import org.cantonment.notation.text.TextFinding;
 import org.cantonment.notation.text.TextMend;
 
 /**
@@ -44,6 +46,19 @@ public record LocatedFinding(Path file, int line, int column, int offset, int le
 	public LocatedFinding {
 		Objects.requireNonNull(file, "file");
 		mends = List.copyOf(mends);
+	}
+
+	/** A finding about a file as a whole. */
+	static LocatedFinding of(Path file, Severity severity, String code, String message) {
+		return new LocatedFinding(file, 1, 1, 0, 0, severity, code, message, Optional.empty(), List.of());
+	}
+
+	/** A finding of a text, with its line and column; the rule's place may be null. */
+	static LocatedFinding of(Path file, LineStarts lines, TextFinding finding, RulePlace rule) {
+		int offset = finding.offset();
+		return new LocatedFinding(file, lines.lineOf(offset) + 1, lines.columnOf(offset) + 1, offset,
+				finding.length(), finding.severity(), finding.code(), finding.message(), Optional.ofNullable(rule),
+				finding.mends());
 	}
 
 	/** By file, line and column, then the gravest first. */

@@ -26,14 +26,14 @@ import org.cantonment.notation.form.Codes;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
-/** Makes the case of each list out of a library: what the list says itself, and what its round supplies. */
+/** Makes the case of each list out of a meanings: what the list says itself, and what its round supplies. */
 final class Cases {
-	private final Library library;
+	private final Meanings meanings;
 	private final Rulings rulings;
 	private final Map<List<Id>, List<RuleSet>> closures = new HashMap<>();
 
-	Cases(Library library, Rulings rulings) {
-		this.library = library;
+	Cases(Meanings meanings, Rulings rulings) {
+		this.meanings = meanings;
 		this.rulings = rulings;
 	}
 
@@ -41,8 +41,18 @@ final class Cases {
 		return new OneCase(list).make();
 	}
 
+	/** The rulings of a book with all below it: one in each of its eras, or one without if it has none. */
+	List<Ruling> rulingsOf(RuleSet book) {
+		List<RuleSet> books = closure(List.of(book.id()));
+		List<Id> eras = books.stream().flatMap(b -> b.eras().stream()).map(Era::id).distinct().toList();
+		if (eras.isEmpty()) {
+			return List.of(rulings.of(books, Occasion.UNKNOWN));
+		}
+		return eras.stream().map(era -> rulings.of(books, Occasion.in(era))).toList();
+	}
+
 	private List<RuleSet> closure(List<Id> books) {
-		return closures.computeIfAbsent(books, library::closure);
+		return closures.computeIfAbsent(books, meanings::closure);
 	}
 
 	private final class OneCase {
@@ -53,7 +63,7 @@ final class Cases {
 
 		OneCase(ForceList list) {
 			this.list = list;
-			this.campaign = list.player().flatMap(library::campaignOf);
+			this.campaign = list.player().flatMap(meanings::campaignOf);
 			this.round = campaign.flatMap(c -> list.round().isEmpty() ? Optional.empty()
 					: c.rounds().stream().filter(r -> r.number() == list.round().getAsInt()).findFirst());
 		}
@@ -120,7 +130,7 @@ final class Cases {
 				return List.of();
 			}
 			int now = list.round().getAsInt();
-			return library.listsOf(list.player().get()).stream()
+			return meanings.listsOf(list.player().get()).stream()
 					.filter(other -> other.round().isPresent() && other.round().getAsInt() < now).toList();
 		}
 

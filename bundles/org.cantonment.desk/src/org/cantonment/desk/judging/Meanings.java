@@ -3,6 +3,7 @@ package org.cantonment.desk.judging;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,8 @@ import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.rules.RuleSet;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
-public final class Library {
-	private final Map<Id, RuleSet> rules = new HashMap<>();
+public final class Meanings {
+	private final Map<Id, RuleSet> rules = new LinkedHashMap<>();
 	private final Map<Id, Campaign> campaigns = new HashMap<>();
 	private final List<Campaign> inOrder;
 	private final List<Week> weeks;
@@ -27,7 +28,7 @@ public final class Library {
 	private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
 
 	/** Of two books with the same id the first counts. */
-	public Library(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
+	public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
 			List<ForceList> lists) {
 		rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
 		campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
@@ -60,6 +61,11 @@ public final class Library {
 	/** The lists, in the order of their files. */
 	public List<ForceList> lists() {
 		return lists;
+	}
+
+	/** The rule sets, in the order of their files; of two with the same id only the first. */
+	public List<RuleSet> ruleSets() {
+		return List.copyOf(rules.values());
 	}
 
 	/** The rule set of this id. */
