@@ -6,12 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.desk.judging.Meanings;
 
 /** What a desk held at one moment. Never changes; may be read from any thread. */
 public final class DeskSnapshot {
+	/** Of a desk that has not read anything yet. */
+	static final DeskSnapshot EMPTY = new DeskSnapshot(0, new TreeMap<>(), Map.of(),
+			new Meanings(List.of(), List.of(), List.of(), List.of(), List.of()));
+
 	private final long number;
 	private final SortedMap<Path, List<LocatedFinding>> findings;
 	private final Map<Path, Judged> judged;

@@ -34,9 +34,6 @@ final class Placed {
 	private final Library library;
 	private final SortedMap<Path, Sheet> sheets;
 	private final Judging judging = new Judging();
-	private final Map<Path, Judged> last = new HashMap<>();
-	private List<Finding> lastOfRules = List.of();
-	private Meanings meanings = new Meanings(List.of(), List.of(), List.of(), List.of(), List.of());
 
 	Placed(Library library, SortedMap<Path, Sheet> sheets) {
 		this.library = library;
@@ -49,7 +46,7 @@ final class Placed {
 
 	DeskSnapshot settle(DeskScope scope, long number, CancelToken cancel, Progress progress) {
 		boolean movedRules = read(cancel, progress);
-		meanings = gather();
+		Meanings meanings = gather();
 		Map<ForceList, Path> fileOf = new IdentityHashMap<>();
 		sheets.forEach((file, sheet) -> {
 			if (sheet.meaning() instanceof ForceList list) {
@@ -111,30 +108,19 @@ final class Placed {
 
 	private SortedMap<Path, List<LocatedFinding>> place(DeskScope scope, Map<Path, Judged> judged,
 			boolean movedRules) {
-		boolean again = movedRules || !judging.ofRules().equals(lastOfRules);
-		lastOfRules = judging.ofRules();
 		Places places = new Places();
-		Map<Path, List<Finding>> ofRules = places.sorted(lastOfRules);
-		Map<Path, List<Finding>> twice = places.sorted(SameBook.find(sheets, library));
+		Map<Path, List<Finding>> ofRules = places.sorted(judging.ofRules());
+		Map<Path, Finding> twice = SameBook.find(sheets);
 		SortedMap<Path, List<LocatedFinding>> all = new TreeMap<>();
 		sheets.forEach((file, sheet) -> {
-			if (!scope.asks(file)) {
-				return;
-			}
-			Judged now = judged.get(file);
-			if (again || now != last.get(file)) {
-				sheet.unplace();
-			}
-			if (sheet.located() == null) {
+			if (scope.asks(file)) {
 				List<Finding> engine = new ArrayList<>(ofRules.getOrDefault(file, List.of()));
-				engine.addAll(twice.getOrDefault(file, List.of()));
-				engine.addAll(now == null ? List.of() : now.findings());
-				sheet.keep(places.locate(file, sheet, engine));
+				Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
+				Optional.ofNullable(judged.get(file)).ifPresent(j -> engine.addAll(j.findings()));
+				List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
+				all.put(file, known != null ? known : sheet.keep(engine, places.locate(file, sheet, engine)));
 			}
-			all.put(file, sheet.located());
 		});
-		last.clear();
-		last.putAll(judged);
 		return Collections.unmodifiableSortedMap(all);
 	}
 
@@ -144,16 +130,29 @@ final class Placed {
 
 		Places() {
 			sheets.forEach((file, sheet) -> {
-				if (sheet.meaning() != null && !(sheet.meaning() instanceof ForceList)) {
-					byBook.putIfAbsent(BookIds.of(sheet.meaning()), file);
+				if (!(sheet.meaning() instanceof ForceList)) {
+					BookIds.of(sheet.meaning()).ifPresent(id -> byBook.putIfAbsent(id.text(), file));
 				}
 			});
+		}
+
+		// The longest beginning of the id that is a book's own.
+		private Path fileOf(Id id) {
+			String text = id.card().text();
+			while (true) {
+				Path file = byBook.get(text);
+				int slash = text.lastIndexOf('/');
+				if (file != null || slash < 0) {
+					return file;
+				}
+				text = text.substring(0, slash);
+			}
 		}
 
 		Map<Path, List<Finding>> sorted(List<Finding> findings) {
 			Map<Path, List<Finding>> sorted = new HashMap<>();
 			for (Finding finding : findings) {
-				Path file = byBook.get(finding.at().book());
+				Path file = fileOf(finding.at());
 				if (file != null) {
 					sorted.computeIfAbsent(file, f -> new ArrayList<>()).add(finding);
 				}
@@ -173,7 +172,7 @@ final class Placed {
 		}
 
 		private Optional<RulePlace> rule(Id id) {
-			Path file = byBook.get(id.book());
+			Path file = fileOf(id);
 			return Optional.ofNullable(file).flatMap(library::document).map(document -> new RulePlace(id, file,
 					document.lines().lineOf(document.regionOf(id).getOffset()) + 1));
 		}

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.desk.files.TextReading;
+import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.form.Codes;
@@ -21,6 +22,7 @@ final class Sheet {
 	private boolean open;
 	private Object meaning;
 	private List<TextFinding> form;
+	private List<Finding> engine = List.of();
 	private List<LocatedFinding> located;
 
 	Sheet(Path file) {
@@ -92,19 +94,21 @@ final class Sheet {
 		return meaning;
 	}
 
-	/** What was found in it, placed; null if that must be done anew. */
-	List<LocatedFinding> located() {
+	/** What was found in it, placed, if it was placed of these findings since the file was last read; else null. */
+	List<LocatedFinding> placedOf(List<Finding> findings) {
+		return findings.equals(engine) ? located : null;
+	}
+
+	/** Keeps what was found, and placed of these findings. */
+	List<LocatedFinding> keep(List<Finding> findings, List<LocatedFinding> now) {
+		engine = List.copyOf(findings);
+		located = List.copyOf(now);
 		return located;
 	}
 
-	/** Keeps what was found and placed. */
-	void keep(List<LocatedFinding> findings) {
-		located = List.copyOf(findings);
-	}
-
-	/** Lets the findings be placed anew. */
-	void unplace() {
-		located = null;
+	/** Lets an editor's text stand no longer. */
+	void letGo() {
+		open = false;
 	}
 
 	/** What is wrong with the file and its form. */

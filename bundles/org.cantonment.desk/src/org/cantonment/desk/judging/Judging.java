@@ -49,6 +49,7 @@ public final class Judging {
 	private final Rulings rulings = new Rulings();
 	private final Map<ForceList, Judged> judged = new IdentityHashMap<>();
 	private List<Finding> ofRules = List.of();
+	private Meanings last;
 	private int count;
 
 	/**
@@ -72,14 +73,13 @@ public final class Judging {
 			progress.at(done++, lists.size(), "Judging lists:");
 			if (asked.test(list)) {
 				cancel.check();
-				ListCase now = cases.of(list);
-				Judged before = judged.get(list);
-				Judged current = before != null && now.sameAs(before.about()) ? before : judge(now, cancel);
+				Judged current = current(list, meanings, cases, cancel);
 				kept.put(list, current);
 				judged.put(list, current);
 			}
 		}
 		judged.keySet().retainAll(kept.keySet());
+		last = meanings;
 		ofRules = ofRules(books ? meanings : null, cases, kept);
 	}
 
@@ -96,6 +96,15 @@ public final class Judging {
 	/** How many lists have been judged since the beginning, each judgement counted. */
 	public int judgements() {
 		return count;
+	}
+
+	private Judged current(ForceList list, Meanings meanings, Cases cases, CancelToken cancel) {
+		Judged before = judged.get(list);
+		if (before != null && last != null && meanings.sameAround(list, last)) {
+			return before;
+		}
+		ListCase now = cases.of(list);
+		return before != null && now.sameAs(before.about()) ? before : judge(now, cancel);
 	}
 
 	private Judged judge(ListCase about, CancelToken cancel) {
@@ -133,6 +142,7 @@ public final class Judging {
 	/** Forgets everything, so that the next time all is judged anew. */
 	public void forget() {
 		judged.clear();
+		last = null;
 		rulings.keepOnly(List.of());
 	}
 }

@@ -1,6 +1,7 @@
 package org.cantonment.desk.judging;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -20,6 +21,7 @@ import org.cantonment.domain.rules.RuleSet;
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
 public final class Meanings {
 	private final Map<Id, RuleSet> rules = new LinkedHashMap<>();
+	private final List<RuleSet> ruleSets;
 	private final Map<Id, Campaign> campaigns = new HashMap<>();
 	private final List<Campaign> inOrder;
 	private final List<Week> weeks;
@@ -31,6 +33,7 @@ public final class Meanings {
 	public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
 			List<ForceList> lists) {
 		rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
+		this.ruleSets = List.copyOf(this.rules.values());
 		campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
 		this.inOrder = List.copyOf(campaigns);
 		this.weeks = List.copyOf(weeks);
@@ -65,7 +68,7 @@ public final class Meanings {
 
 	/** The rule sets, in the order of their files; of two with the same id only the first. */
 	public List<RuleSet> ruleSets() {
-		return List.copyOf(rules.values());
+		return ruleSets;
 	}
 
 	/** The rule set of this id. */
@@ -80,7 +83,26 @@ public final class Meanings {
 
 	/** A player's lists for rounds, earlier rounds first. */
 	public List<ForceList> listsOf(Id player) {
-		return List.copyOf(byPlayer.getOrDefault(player, List.of()));
+		return Collections.unmodifiableList(byPlayer.getOrDefault(player, List.of()));
+	}
+
+	/** Whether nothing that a list's case is made of differs from what it was in those meanings. */
+	boolean sameAround(ForceList list, Meanings others) {
+		return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
+				&& (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
+						others.listsOf(list.player().get())));
+	}
+
+	private static boolean sameObjects(List<?> some, List<?> others) {
+		if (some.size() != others.size()) {
+			return false;
+		}
+		for (int i = 0; i < some.size(); i++) {
+			if (some.get(i) != others.get(i)) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	/**

@@ -182,6 +182,7 @@ public final class BookTokenSource implements TokenSource {
         CommonToken token = new CommonToken(near.getInputStream(), type, Token.DEFAULT_CHANNEL, offset, offset - 1);
         token.setLine(near.getLine());
         token.setCharPositionInLine(near.getCharPositionInLine());
+        token.setText(""); // the end of the file has no stream to take a text from
         return token;
     }
 }
