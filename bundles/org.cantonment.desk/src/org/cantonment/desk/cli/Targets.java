@@ -3,54 +3,61 @@ package org.cantonment.desk.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 
+import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.files.BookFiles;
 import org.cantonment.desk.files.FolderScan;
 
-/**
- * What a call asks about, sorted by the folders whose books see each other.
- *
- * @param desks for each such folder the files asked about; empty where the whole folder is
- */
-record Targets(Map<Path, Optional<Set<Path>>> desks) {
+/** Which folders of books a call's files and folders belong to. */
+final class Targets {
 	/** A file's folder of books is looked for so many folders up. */
 	private static final int UP = 6;
+
+	private final Set<Path> whole = new LinkedHashSet<>();
+	private final Map<Path, Set<Path>> some = new LinkedHashMap<>();
+
+	private Targets() {
+	}
 
 	/**
 	 * Finds the folders.
 	 *
 	 * @param paths existing files that are books, and folders
+	 * @return each folder once, in the order in which the call led to it
 	 */
-	static Targets of(List<Path> paths) {
-		Map<Path, Optional<Set<Path>>> desks = new LinkedHashMap<>();
-		for (Path path : paths) {
-			if (!Files.isDirectory(path)) {
-				add(desks, deskOf(path.getParent()).orElse(path), Set.of(path));
-				continue;
+	static List<DeskScope> of(List<Path> paths) {
+		Targets targets = new Targets();
+		paths.forEach(targets::add);
+		List<DeskScope> scopes = new ArrayList<>();
+		targets.whole.forEach(folder -> scopes.add(DeskScope.all(folder)));
+		targets.some.forEach((folder, files) -> {
+			if (!targets.whole.contains(folder)) {
+				scopes.add(DeskScope.only(folder, files));
 			}
-			List<Path> books = FolderScan.of(path).books();
-			Optional<Path> above = books.stream().anyMatch(Targets::leads) ? Optional.empty() : deskOf(path);
-			if (above.isPresent() && !books.isEmpty()) {
-				add(desks, above.get(), Set.copyOf(books));
-			} else {
-				desks.put(path, Optional.empty());
-			}
-		}
-		return new Targets(desks);
+		});
+		return scopes;
 	}
 
-	private static void add(Map<Path, Optional<Set<Path>>> desks, Path desk, Set<Path> files) {
-		Optional<Set<Path>> before = desks.get(desk);
-		if (before == null) {
-			desks.put(desk, Optional.of(new TreeSet<>(files)));
+	private void add(Path path) {
+		if (!Files.isDirectory(path)) {
+			some.computeIfAbsent(deskOf(path.getParent()).orElse(path), f -> new HashSet<>()).add(path);
+			return;
+		}
+		List<Path> books = FolderScan.of(path).books();
+		Optional<Path> above = books.isEmpty() || books.stream().anyMatch(Targets::leads)
+				? Optional.empty() : deskOf(path);
+		if (above.isPresent()) {
+			some.computeIfAbsent(above.get(), f -> new HashSet<>()).addAll(books);
 		} else {
-			before.ifPresent(all -> all.addAll(files));
+			whole.add(path);
 		}
 	}
 
@@ -61,26 +68,29 @@ record Targets(Map<Path, Optional<Set<Path>>> desks) {
 	 * @param folder where to begin; it is asked first
 	 */
 	static Optional<Path> deskOf(Path folder) {
-		return nearest(folder, "campaign").or(() -> nearest(folder, "rules"));
-	}
-
-	private static Optional<Path> nearest(Path folder, String extension) {
+		Path rules = null;
 		Path at = folder;
 		for (int up = 0; up <= UP && at != null; up++) {
-			if (holds(at, extension)) {
+			Set<String> endings = endings(at);
+			if (endings.contains("campaign")) {
 				return Optional.of(at);
+			}
+			if (rules == null && endings.contains("rules")) {
+				rules = at;
 			}
 			at = at.getParent();
 		}
-		return Optional.empty();
+		return Optional.ofNullable(rules);
 	}
 
-	private static boolean holds(Path folder, String extension) {
+	private static Set<String> endings(Path folder) {
+		Set<String> endings = new HashSet<>();
 		try {
-			return FolderScan.children(folder).stream().anyMatch(child -> BookFiles.extension(child).equals(extension));
+			FolderScan.children(folder).forEach(child -> endings.add(BookFiles.extension(child)));
 		} catch (IOException e) {
-			return false; // a folder that may not be looked into leads nothing
+			return Set.of(); // a folder that may not be looked into leads nothing
 		}
+		return endings;
 	}
 
 	private static boolean leads(Path file) {
