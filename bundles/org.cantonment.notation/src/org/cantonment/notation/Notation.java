@@ -1,6 +1,7 @@
 package org.cantonment.notation;
 
 import java.util.Set;
+import java.util.function.Supplier;
 
 import org.eclipse.xtext.resource.XtextResourceSet;
 
@@ -12,6 +13,8 @@ public final class Notation {
     /** The endings of files that hold books. */
     public static final Set<String> ENDINGS = Set.of("range", "rules", "shelf", "list", "campaign", "week");
 
+    private static Supplier<Injector> setup = () -> new BookStandaloneSetup().createInjectorAndDoEMFRegistration();
+
     private final Injector injector;
 
     private Notation(Injector injector) {
@@ -21,6 +24,25 @@ public final class Notation {
     /** @return the notation, set up when it is first asked for */
     public static Notation get() {
         return Holder.NOTATION;
+    }
+
+    /**
+     * Says how the notation is to be set up; for who needs more of it than reading, such as completion.
+     *
+     * @param other makes the one injector of this process
+     * @throws IllegalStateException if the notation is in use already
+     */
+    public static synchronized void setUpBy(Supplier<Injector> other) {
+        if (setup == null) {
+            throw new IllegalStateException("The notation is in use already");
+        }
+        setup = other;
+    }
+
+    private static synchronized Notation create() {
+        Supplier<Injector> used = setup;
+        setup = null;
+        return new Notation(used.get());
     }
 
     /** @return what Xtext's services for the notation are made by */
@@ -39,6 +61,6 @@ public final class Notation {
     }
 
     private static final class Holder {
-        static final Notation NOTATION = new Notation(new BookStandaloneSetup().createInjectorAndDoEMFRegistration());
+        static final Notation NOTATION = create();
     }
 }

@@ -79,7 +79,7 @@ final class BoundMends {
 		return (off + each - 1) / each;
 	}
 
-	/** A share of the points used also falls if something else is added. */
+	/** A share of the points used also falls if something else is added, or something else is taken stronger. */
 	private void more(List<Moved> found) {
 		int percent = view.bound().span().max();
 		long excess = bounding.value() * HUNDRED - bounding.base() * percent;
@@ -87,21 +87,44 @@ final class BoundMends {
 		if (wanted > about.room() || ground.formation() != null) {
 			return;
 		}
-		Choice best = null;
+		Moved best = null;
+		for (Node node : ground.nodes()) {
+			best = better(best, stronger(node, wanted));
+		}
 		for (Choice choice : about.ruling().choices()) {
-			if (choice instanceof UnitView && !view.of().takes(choice.index()) && about.mayTake(choice)
-					&& choice.leastPoints() >= wanted && choice.leastPoints() <= about.room()
-					&& (best == null || choice.leastPoints() < best.leastPoints())) {
-				best = choice;
-			}
+			best = better(best, another(choice, wanted));
 		}
-		if (best != null && !about.ruling().hasFormations()) {
-			found.add(new Moved(Mends.add(about, about.place(), false, Optional.empty(), best, 1), best.leastPoints()));
+		if (best != null) {
+			found.add(best);
 		}
-		if (best == null || best.leastPoints() > wanted || about.ruling().hasFormations()) {
+		if (best == null || best.points() > wanted) {
 			found.add(new Moved(Mend.advice("Add " + Words.points(wanted) + " or more that are not on "
 					+ view.of().words() + '.'), wanted));
 		}
+	}
+
+	private static Moved better(Moved best, Moved other) {
+		return best == null || other != null && other.points() < best.points() ? other : best;
+	}
+
+	private Moved stronger(Node node, long wanted) {
+		if (node.unit() == null || node.step() == null || node.copies() != 1 || ground.share(view.of(), node) > 0) {
+			return null;
+		}
+		long now = node.unit().points(node.strength());
+		int strength = node.unit().strengthWorth(now + wanted);
+		long more = strength < 0 ? Long.MAX_VALUE : node.unit().points(strength) - now;
+		return more > about.room() ? null : new Moved(Mends.strength(node, strength), more);
+	}
+
+	private Moved another(Choice choice, long wanted) {
+		if (about.ruling().hasFormations() || !(choice instanceof UnitView unit) || view.of().takes(choice.index())
+				|| !about.mayTake(choice)) {
+			return null;
+		}
+		int strength = unit.strengthWorth(wanted);
+		long more = strength < 0 ? Long.MAX_VALUE : unit.points(strength);
+		return more > about.room() ? null : new Moved(Mends.add(about, unit, strength), more);
 	}
 
 	List<Mend> raised() {

@@ -110,6 +110,12 @@ final class Mends {
 				+ Words.points(cost(about, choice, 0) * count) + '.', List.of(action));
 	}
 
+	/** Adds a unit of a strength to the list or contingent itself. */
+	static Mend add(Case about, UnitView unit, int strength) {
+		return new Mend("Add " + unit.title() + " of " + strength + ", " + Words.points(unit.points(strength)) + '.',
+				List.of(new AddUnit(about.place(), false, Optional.empty(), unit.id(), OptionalInt.of(strength), 1)));
+	}
+
 	/** Adds the cheapest of those wanted where the list has a place for it; nothing if there is no such place. */
 	static List<Mend> addSomewhere(Case about, Selector of, int count) {
 		if (!about.ruling().hasFormations()) {

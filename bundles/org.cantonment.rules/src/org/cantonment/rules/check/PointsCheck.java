@@ -29,7 +29,7 @@ public final class PointsCheck implements Check {
 					"Some unit of this list has no price in its rules and counts as 0 points."));
 		}
 		long over = -about.room();
-		if (over <= 0) {
+		if (over <= 0 || over <= outOfEra(about, sink)) {
 			return;
 		}
 		long used = about.contingent() ? about.usedHere() : about.used();
@@ -39,6 +39,18 @@ public final class PointsCheck implements Check {
 		sink.breach(card, card, about.contingent() ? "points.contingent-over" : "points.over", about.place(), rule,
 				"The " + (about.contingent() ? "contingent" : "list") + " uses " + Words.points(used) + " of " + limit
 						+ ": " + over + " too many.", mends(about, over));
+	}
+
+	/** Points of units that this era does not have: they must go in any case, so they alone are no excess. */
+	private static long outOfEra(Case about, Sink sink) {
+		long points = 0;
+		for (Node node : about.muster().nodes()) {
+			if (node.choice() != null && node.choice().permission().outOfEra()
+					&& !sink.excused(node.choice().id(), node.choice().id())) {
+				points += node.points();
+			}
+		}
+		return points;
 	}
 
 	private static List<Mend> mends(Case about, long over) {

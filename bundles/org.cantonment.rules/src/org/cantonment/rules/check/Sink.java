@@ -48,6 +48,11 @@ public final class Sink {
 		findings.add(finding);
 	}
 
+	/** Whether a dispensation covers what is said of this card and subject. */
+	boolean excused(Id card, Id subject) {
+		return situation.excuses().stream().anyMatch(excuse -> covers(excuse, card, subject));
+	}
+
 	/** Takes a breach. */
 	void breach(Id card, Id subject, String code, Id at, Optional<Id> rule, String message, List<Mend> mends) {
 		add(card, subject, new Finding(code, Severity.BREACH, at, rule, message, mends));
