@@ -16,6 +16,7 @@ import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.rules.Era;
 import org.cantonment.domain.rules.RuleSet;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
@@ -84,6 +85,12 @@ public final class Meanings {
 	/** A player's lists for rounds, earlier rounds first. */
 	public List<ForceList> listsOf(Id player) {
 		return Collections.unmodifiableList(byPlayer.getOrDefault(player, List.of()));
+	}
+
+	/** What people call an era; its name if no rule set here has it. */
+	public String eraTitle(Id era) {
+		return ruleSets.stream().flatMap(book -> book.eras().stream()).filter(e -> e.id().equals(era)).findFirst()
+				.map(Era::title).orElse(era.name());
 	}
 
 	/** Whether nothing that a list's case is made of differs from what it was in those meanings. */
