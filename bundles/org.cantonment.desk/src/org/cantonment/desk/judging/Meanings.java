@@ -79,7 +79,8 @@ public final class Meanings {
 
 	/** The campaign that a player, round or role belongs to. */
 	public Optional<Campaign> campaignOf(Id member) {
-		return Optional.ofNullable(campaigns.get(Id.of(member.book())));
+		// A campaign whose name cannot be read has members all the same; their ids then begin with a slash.
+		return member.book().isEmpty() ? Optional.empty() : Optional.ofNullable(campaigns.get(Id.of(member.book())));
 	}
 
 	/** A player's lists for rounds, earlier rounds first. */
