@@ -199,7 +199,7 @@ public final class NameTable extends AdapterImpl {
     }
 
     /** Names are compared after this: composed (NFC) and in small letters. */
-    static String fold(String name) {
+    public static String fold(String name) {
         for (int i = 0; i < name.length(); i++) {
             if (name.charAt(i) > 127) {
                 return Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);

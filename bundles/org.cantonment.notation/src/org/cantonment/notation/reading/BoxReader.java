@@ -40,9 +40,9 @@ final class BoxReader {
 
     private final Reading reading;
     private final Phrases phrases;
-    private final Circles circles;
+    private final RangeCircles circles;
 
-    BoxReader(Reading reading, Phrases phrases, Circles circles) {
+    BoxReader(Reading reading, Phrases phrases, RangeCircles circles) {
         this.reading = reading;
         this.phrases = phrases;
         this.circles = circles;

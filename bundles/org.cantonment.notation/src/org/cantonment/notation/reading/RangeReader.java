@@ -21,7 +21,7 @@ public final class RangeReader {
 
     private final Reading reading;
     private final Phrases phrases;
-    private final Circles circles;
+    private final RangeCircles circles;
     private final BoxReader boxReader;
     private final List<Family> families = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
@@ -34,7 +34,7 @@ public final class RangeReader {
     private RangeReader(Reading reading, Phrases phrases) {
         this.reading = reading;
         this.phrases = phrases;
-        circles = new Circles(reading);
+        circles = new RangeCircles(reading);
         boxReader = new BoxReader(reading, phrases, circles);
     }
 

@@ -85,7 +85,7 @@ final class SellerReader {
     private Optional<Lot> lot(org.cantonment.model.range.Lot lot) {
         Id id = reading.id(lot);
         BoxReader.Inside inside = new BoxReader.Inside();
-        BoxReader boxes = new BoxReader(reading, phrases, new Circles(reading));
+        BoxReader boxes = new BoxReader(reading, phrases, new RangeCircles(reading));
         Under.each(reading, id, lot.getLines(), Under.words("lot", lot),
                 (line, at) -> boxes.inside(inside, null, line, at));
         return phrases.money(lot.getMoney()).map(money -> new Lot(id, Reading.label(lot), money,
