@@ -1,6 +1,7 @@
 package org.cantonment.notation.reading;
 
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -49,42 +50,48 @@ final class RangeCircles {
 
     /** @return the things without those that hold, at whatever depth, the box or part; a finding is made at each */
     List<Content> outside(EObject holder, List<Content> things) {
-        List<Content> outside = new ArrayList<>(things.size());
-        for (Content thing : things) {
-            EObject what = thing.getWhat();
-            boolean circle = what == holder
-                    || holds(what) && Circles.leadsBack(holder, at -> at == holder ? List.of(what) : inside(at));
+        return things.stream().filter(thing -> {
+            boolean circle = holds(thing.getWhat(), holder);
             if (circle) {
                 reading.problem(thing, RangePackage.Literals.CONTENT__WHAT, Severity.BREACH, Codes.CIRCLE,
                         "This would hold itself.");
-            } else {
-                outside.add(thing);
+            }
+            return !circle;
+        }).toList();
+    }
+
+    private static boolean holds(EObject from, EObject wanted) {
+        Set<EObject> seen = new HashSet<>();
+        Deque<EObject> open = new ArrayDeque<>();
+        push(open, from);
+        while (!open.isEmpty()) {
+            EObject at = open.pop();
+            if (at == wanted) {
+                return true;
+            }
+            if (seen.add(at)) {
+                inside(((Line) at).getLines(), open);
             }
         }
-        return outside;
+        return false;
     }
 
-    private static boolean holds(EObject what) {
-        return what instanceof Box || what instanceof Part;
-    }
-
-    private static List<EObject> inside(EObject holder) {
-        List<EObject> found = new ArrayList<>();
-        inside(((Line) holder).getLines(), found);
-        found.removeIf(what -> !holds(what));
-        return found;
-    }
-
-    private static void inside(List<Line> lines, List<EObject> found) {
+    private static void inside(List<Line> lines, Deque<EObject> open) {
         for (Line line : lines) {
             if (line instanceof Contents contents) {
-                contents.getThings().forEach(thing -> found.add(thing.getWhat()));
+                contents.getThings().forEach(thing -> push(open, thing.getWhat()));
             } else if (line instanceof Builds builds) {
-                builds.getThings().forEach(thing -> found.add(thing.getWhat()));
-                builds.getBits().forEach(thing -> found.add(thing.getWhat()));
+                builds.getThings().forEach(thing -> push(open, thing.getWhat()));
+                builds.getBits().forEach(thing -> push(open, thing.getWhat()));
             } else if (line instanceof Printing) {
-                inside(line.getLines(), found);
+                inside(line.getLines(), open);
             }
+        }
+    }
+
+    private static void push(Deque<EObject> open, EObject what) {
+        if (what instanceof Box || what instanceof Part) {
+            open.push(what);
         }
     }
 }
