@@ -14,6 +14,7 @@ import org.cantonment.rules.check.Case;
 import org.cantonment.rules.check.Check;
 import org.cantonment.rules.check.ContinuityCheck;
 import org.cantonment.rules.check.CountCheck;
+import org.cantonment.rules.check.Fills;
 import org.cantonment.rules.check.OptionCheck;
 import org.cantonment.rules.check.PermissionCheck;
 import org.cantonment.rules.check.PointsCheck;
@@ -69,7 +70,7 @@ public final class Judge {
 			others.remove(i);
 			Layout layout = Layout.of(musters.get(i), situation.cancel());
 			Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
-					own.isPresent(), situation);
+					own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation));
 			findings.addAll(judge(about, i > 0 && own.isEmpty()));
 			place(layout, placings);
 		}

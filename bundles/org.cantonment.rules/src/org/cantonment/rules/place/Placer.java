@@ -15,6 +15,8 @@ import org.cantonment.domain.common.CancelToken;
 public final class Placer {
 
 	private static final int MOST_TRIALS = 4096;
+	private static final int LEAST_TRIALS = 64;
+	private static final int MOST_WORK = 4_000_000;
 
 	private final List<Supply> supplies;
 	private final List<Slot> slots;
@@ -51,7 +53,8 @@ public final class Placer {
 		int[] digits = new int[slots.size()];
 		boolean more = true;
 		int trials = 0;
-		while (more && placer.bestFaults > 0 && trials++ < MOST_TRIALS) {
+		int most = placer.mostTrials();
+		while (more && placer.bestFaults > 0 && trials++ < most) {
 			cancel.check();
 			placer.attempt(candidates, digits);
 			more = next(digits, candidates);
@@ -59,6 +62,11 @@ public final class Placer {
 		Placement found = placer.best;
 		boolean proven = placer.bestFaults == 0 || !more;
 		return new Placement(found.bays(), found.filled(), found.placed(), found.where(), proven);
+	}
+
+	/** Fewer trials where each is costly, so that no list takes longer than a moment. */
+	private int mostTrials() {
+		return Math.max(LEAST_TRIALS, Math.min(MOST_TRIALS, MOST_WORK / (choices.length * slots.size() + groupOf.length + 1)));
 	}
 
 	/** For each slot the bays worth trying: those that somebody here fits, and the least demanding other one. */
