@@ -1,0 +1,201 @@
+package org.cantonment.notation.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.common.Validity;
+import org.cantonment.domain.rules.Allows;
+import org.cantonment.domain.rules.Availability;
+import org.cantonment.domain.rules.Before;
+import org.cantonment.domain.rules.Billet;
+import org.cantonment.domain.rules.Called;
+import org.cantonment.domain.rules.Cost;
+import org.cantonment.domain.rules.Costs;
+import org.cantonment.domain.rules.Dearer;
+import org.cantonment.domain.rules.Fact;
+import org.cantonment.domain.rules.Keep;
+import org.cantonment.domain.rules.Level;
+import org.cantonment.domain.rules.Membership;
+import org.cantonment.domain.rules.MendText;
+import org.cantonment.domain.rules.Need;
+import org.cantonment.domain.rules.Needs;
+import org.cantonment.domain.rules.OneTable;
+import org.cantonment.domain.rules.Places;
+import org.cantonment.domain.rules.Says;
+import org.cantonment.domain.rules.SideOf;
+import org.cantonment.domain.rules.Stands;
+import org.cantonment.domain.rules.Strength;
+import org.cantonment.domain.rules.Successor;
+import org.cantonment.domain.rules.Turns;
+import org.cantonment.domain.rules.Without;
+import org.cantonment.model.book.Line;
+import org.cantonment.model.range.Content;
+import org.cantonment.model.range.RangePackage;
+import org.cantonment.model.ruleset.RulesetPackage;
+import org.cantonment.notation.form.Codes;
+
+/** Reads the dotted lines of a rule set. A line that lacks what it is about means nothing; its finding is of form. */
+final class FactReader {
+
+    private final Reading reading;
+    private final Phrases phrases;
+    private final OptionReader options;
+    private final LimitReader limits;
+
+    FactReader(Reading reading, Phrases phrases) {
+        this.reading = reading;
+        this.phrases = phrases;
+        this.options = new OptionReader(reading, phrases, this);
+        this.limits = new LimitReader(reading, phrases);
+    }
+
+    Optional<Fact> read(Line line, Id id) {
+        Optional<Fact> fact = ofUnit(line, id);
+        if (fact.isEmpty()) {
+            fact = ofFormation(line, id);
+        }
+        if (fact.isEmpty()) {
+            fact = limits.read(line, id);
+        }
+        return fact.isPresent() ? fact : ofLikeness(line, id);
+    }
+
+    private Optional<Fact> ofUnit(Line line, Id id) {
+        if (line instanceof org.cantonment.model.ruleset.Is is) {
+            return some(new Membership(id, Reading.refs(is.getKinds()), phrases.when(is.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.SideOf of) {
+            return some(new SideOf(id, Reading.refs(of.getSides()), phrases.when(of.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Available available) {
+            return some(new Availability(id, phrases.when(available.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Strength strength) {
+            return strength(strength, id);
+        }
+        if (line instanceof org.cantonment.model.ruleset.Needs needs) {
+            return some(new Needs(id, needs.isEach(), needs(needs.getNeeds()), phrases.when(needs.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Option option) {
+            return options.read(option, id);
+        }
+        if (line instanceof org.cantonment.model.ruleset.Dearer dearer) {
+            return some(new Dearer(id, Reading.number(dearer.getPoints(), 0), Reading.number(dearer.getCount(), 0),
+                    phrases.when(dearer.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Becomes becomes) {
+            return Reading.ref(becomes.getUnit()).map(unit -> new Successor(id, unit, becomes.isDifference(),
+                    phrases.when(becomes.getWhen())));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Fact> strength(org.cantonment.model.ruleset.Strength strength, Id id) {
+        Optional<Cost> cost = cost(strength.getCost());
+        if (strength.getFrom() == null || cost.isEmpty()) {
+            return Optional.empty();
+        }
+        int from = reading.atLeastOne(strength, RulesetPackage.Literals.STRENGTH__FROM, strength.getFrom());
+        int to = strength.getTo() == null ? from : strength.getTo();
+        if (to < from) {
+            reading.problem(strength, RulesetPackage.Literals.STRENGTH__TO,
+                    org.cantonment.domain.finding.Severity.BREACH, Codes.NUMBER_RANGE,
+                    "From " + from + " to " + to + " there is no strength.");
+            to = from;
+        }
+        Validity when = phrases.when(strength.getWhen());
+        return some(new Strength(id, from, to, cost.get(), needs(strength.getNeeds()), when));
+    }
+
+    private Optional<Fact> ofFormation(Line line, Id id) {
+        if (line instanceof org.cantonment.model.ruleset.Billet billet) {
+            if (billet.getName() == null) {
+                return Optional.empty();
+            }
+            return some(new Billet(id, billet.getName(), Reading.label(billet), places(billet.getPlaces()),
+                    phrases.when(billet.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Costs costs) {
+            return some(new Costs(id, Reading.number(costs.getPoints(), 0), phrases.when(costs.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Called called) {
+            return some(new Called(id, Reading.text(called.getText()), phrases.when(called.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Without without) {
+            return some(new Without(id, List.copyOf(without.getNames()), List.copyOf(without.getStrengths()),
+                    phrases.when(without.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Says says) {
+            return some(new Says(id, Reading.text(says.getText()), Validity.ALWAYS));
+        }
+        return line instanceof org.cantonment.model.ruleset.MendText mend
+                ? some(new MendText(id, Reading.text(mend.getText()), Validity.ALWAYS)) : Optional.empty();
+    }
+
+    private Optional<Fact> ofLikeness(Line line, Id id) {
+        if (line instanceof org.cantonment.model.ruleset.Allows allows && allows.getLevel() != null) {
+            return some(new Allows(id, Level.valueOf(RulesReader.upper(allows.getLevel())),
+                    phrases.when(allows.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Stands stands) {
+            OptionalInt share = stands.getPercent() == null ? OptionalInt.empty() : OptionalInt.of(
+                    reading.percent(stands, RulesetPackage.Literals.STANDS__PERCENT, stands.getPercent()));
+            return some(new Stands(id, Reading.refs(stands.getWhat()), Reading.refs(stands.getFor()), share,
+                    stands.isLeave(), phrases.when(stands.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Turns turns) {
+            Optional<org.cantonment.domain.range.Content> to = content(turns.getTo());
+            return to.map(into -> new Turns(id,
+                    turns.getFrom().stream().map(this::content).flatMap(Optional::stream).toList(), into,
+                    phrases.positive(turns, RulesetPackage.Literals.TURNS__TIMES, turns.getTimes()),
+                    phrases.when(turns.getWhen())));
+        }
+        return line instanceof org.cantonment.model.ruleset.OneTable table
+                ? some(new OneTable(id, phrases.when(table.getWhen()))) : Optional.empty();
+    }
+
+    private Optional<org.cantonment.domain.range.Content> content(Content content) {
+        return content == null ? Optional.empty() : Reading.ref(content.getWhat())
+                .map(what -> new org.cantonment.domain.range.Content(org.cantonment.domain.range.Certainty.KNOWN,
+                        reading.atLeastOne(content, RangePackage.Literals.CONTENT__COUNT, content.getCount()), what));
+    }
+
+    /** Only what names a unit, a kind or a formation that is known makes a place. */
+    List<Places> places(List<org.cantonment.model.ruleset.Places> written) {
+        List<Places> places = new ArrayList<>(written.size());
+        for (org.cantonment.model.ruleset.Places each : written) {
+            List<Id> of = Reading.refs(each.getOf());
+            if (!of.isEmpty()) {
+                places.add(new Places(phrases.span(each.getSpan()), of));
+            }
+        }
+        return places;
+    }
+
+    List<Need> needs(List<org.cantonment.model.ruleset.Need> written) {
+        List<Need> needs = new ArrayList<>(written.size());
+        written.forEach(each -> need(each).ifPresent(needs::add));
+        return needs;
+    }
+
+    Optional<Need> need(org.cantonment.model.ruleset.Need need) {
+        if (need == null) {
+            return Optional.empty();
+        }
+        List<Id> anyOf = Reading.refs(need.getWhat());
+        return anyOf.isEmpty() ? Optional.empty() : Optional.of(new Need(
+                reading.atLeastOne(need, RulesetPackage.Literals.NEED__COUNT, need.getCount()), anyOf));
+    }
+
+    Optional<Cost> cost(org.cantonment.model.book.Cost cost) {
+        return cost == null || cost.getPoints() == null ? Optional.empty()
+                : Optional.of(new Cost(cost.getPoints(), cost.isEach()));
+    }
+
+    private static Optional<Fact> some(Fact fact) {
+        return Optional.of(fact);
+    }
+}
