@@ -1,18 +1,21 @@
 package org.cantonment.rules.tests;
 
 import static org.cantonment.rules.tests.Court.breaches;
+import static org.cantonment.rules.tests.Court.codes;
 import static org.cantonment.rules.tests.Line.billet;
 import static org.cantonment.rules.tests.Line.bound;
 import static org.cantonment.rules.tests.Line.either;
 import static org.cantonment.rules.tests.Line.strength;
 import static org.cantonment.rules.tests.ListOf.formation;
 import static org.cantonment.rules.tests.ListOf.one;
+import static org.cantonment.rules.tests.ListOf.some;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 
 import org.cantonment.domain.common.Occasion;
 import org.cantonment.domain.common.Span;
+import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.rules.Direction;
 import org.cantonment.rules.Verdict;
 import org.junit.jupiter.api.Test;
@@ -50,16 +53,17 @@ class CirclesTest {
 	@Test
 	void billetsWithMoreWaysThanCanBeTried() {
 		Line[] billets = new Line[40];
-		ListOf.Row[] rows = new ListOf.Row[100];
 		for (int i = 0; i < billets.length; i++) {
-			billets[i] = either("B" + i, Span.atMost(1), "Raft", Span.atMost(1), "Punt");
-		}
-		for (int i = 0; i < rows.length; i++) {
-			rows[i] = one(i % 2 == 0 ? "Raft" : "Punt");
+			billets[i] = either("B" + i, Span.exactly(2), "Raft", Span.exactly(2), "Punt");
 		}
 		BookOf book = new BookOf("B").unit("Raft", strength(1, 5)).unit("Punt", strength(1, 5)).formation("F", billets);
-		Verdict verdict = Court.judge(Court.ruling(Occasion.UNKNOWN, book), new ListOf("L", "B").add(formation("F", rows)));
-		assertEquals(60, breaches(verdict).size());
-		assertEquals("billet.unproven", verdict.findings().get(60).code());
+		Verdict verdict = Court.judge(Court.ruling(Occasion.UNKNOWN, book), new ListOf("L", "B").add(formation("F",
+				some(39, "Raft"), some(41, "Punt"))));
+		assertEquals(List.of("billet.unproven"), codes(verdict, Severity.CAUTION));
+		assertEquals(2, breaches(verdict).size());
+		assertEquals(List.of(), Court.judge(Court.ruling(Occasion.UNKNOWN, book), new ListOf("L", "B").add(
+				formation("F", some(38, "Raft"), some(42, "Punt")))).findings());
+		assertEquals(List.of(), codes(Court.judge(Court.ruling(Occasion.UNKNOWN, book), new ListOf("L", "B").add(
+				formation("F", some(80, "Raft"), some(40, "Punt")))), Severity.CAUTION));
 	}
 }
