@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 import org.cantonment.desk.files.FileTrouble;
 import org.cantonment.desk.files.FolderScan;
@@ -153,6 +154,16 @@ public final class CampaignDesk {
 	/** How many lists have been judged since the desk was opened, each time counted: a measure of work saved. */
 	public synchronized int judgements() {
 		return placed.judgements();
+	}
+
+	/**
+	 * Looks at the books themselves while nobody changes them: for completion, hover and whatever else reads a book's
+	 * model. The library must not be changed, and nothing of it may be kept beyond the call.
+	 *
+	 * @param question asked once, in the calling thread; may wait for a change that is under way
+	 */
+	public synchronized <T> T ask(Function<Library, T> question) {
+		return question.apply(library);
 	}
 
 	private Sheet sheet(Path file) {

@@ -20,6 +20,7 @@ final class Sheet {
 	private String trouble;
 	private List<Integer> broken = List.of();
 	private boolean open;
+	private Object readAs;
 	private Object meaning;
 	private List<TextFinding> form;
 	private List<Finding> engine = List.of();
@@ -47,6 +48,7 @@ final class Sheet {
 		trouble = why;
 		open = false;
 		meaning = null;
+		readAs = null;
 		form = null;
 		located = null;
 	}
@@ -76,11 +78,12 @@ final class Sheet {
 	 * @return whether the document was read anew since the last time
 	 */
 	boolean take(Document document) {
-		List<TextFinding> now = document.findings();
-		if (now == form) {
+		// The places are another map after every reading, even where nothing was found before or after.
+		if (document.places() == readAs) {
 			return false;
 		}
-		form = now;
+		readAs = document.places();
+		form = document.findings();
 		located = null;
 		Object meant = document.meaning(Object.class).orElse(null);
 		if (meant == null || !meant.equals(meaning)) {

@@ -1,7 +1,6 @@
 package org.cantonment.desk.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
@@ -15,7 +14,6 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 
 import org.cantonment.desk.files.FolderScan;
-import org.cantonment.desk.files.LineTable;
 import org.cantonment.desk.files.SafeWrite;
 import org.cantonment.desk.files.TextReading;
 import org.junit.jupiter.api.Test;
@@ -124,19 +122,6 @@ class FilesTest {
 		try (var all = Files.list(folder)) {
 			assertEquals(2, all.count(), "nothing is left lying about");
 		}
-	}
-
-	@Test
-	void linesEndInEachOfThreeWays() {
-		LineTable lines = new LineTable("a\nbb\r\nccc\rd");
-		assertEquals(4, lines.lines());
-		assertEquals(2, lines.line(2));
-		assertEquals(2, lines.line(5), "the line end belongs to its line");
-		assertEquals(3, lines.line(6));
-		assertEquals(3, lines.column(8));
-		assertEquals(4, lines.line(99));
-		assertEquals(2, lines.column(99));
-		assertFalse(new LineTable("").lines() == 0);
 	}
 
 	private List<String> found() {

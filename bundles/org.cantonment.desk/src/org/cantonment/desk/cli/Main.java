@@ -18,6 +18,7 @@ public final class Main {
 
 	/** Runs one call and ends the program with its exit code. */
 	public static void main(String[] args) {
+		Quiet.libraries();
 		PrintStream out = stream(FileDescriptor.out);
 		PrintStream err = stream(FileDescriptor.err);
 		int code = run(args, new Terminal(out, err, Path.of("").toAbsolutePath()));

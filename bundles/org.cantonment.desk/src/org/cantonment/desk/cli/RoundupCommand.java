@@ -50,7 +50,8 @@ final class RoundupCommand {
 	private static Roundup roundup(Campaign campaign, DeskSnapshot snapshot, Optional<LocalDate> day) {
 		Meanings meanings = snapshot.meanings();
 		Season season = Season.of(campaign, meanings.weeks(), meanings.names());
-		return Roundup.of(season, day, (player, round) -> look(player, round, snapshot));
+		return Roundup.of(season, day, (player, round) -> look(player, round, snapshot),
+				meanings::eraTitle);
 	}
 
 	private static Optional<ListLook> look(Id player, int round, DeskSnapshot snapshot) {

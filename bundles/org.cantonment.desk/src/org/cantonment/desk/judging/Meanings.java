@@ -16,6 +16,7 @@ import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.rules.Era;
 import org.cantonment.domain.rules.RuleSet;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
@@ -78,12 +79,19 @@ public final class Meanings {
 
 	/** The campaign that a player, round or role belongs to. */
 	public Optional<Campaign> campaignOf(Id member) {
-		return Optional.ofNullable(campaigns.get(Id.of(member.book())));
+		// A campaign whose name cannot be read has members all the same; their ids then begin with a slash.
+		return member.book().isEmpty() ? Optional.empty() : Optional.ofNullable(campaigns.get(Id.of(member.book())));
 	}
 
 	/** A player's lists for rounds, earlier rounds first. */
 	public List<ForceList> listsOf(Id player) {
 		return Collections.unmodifiableList(byPlayer.getOrDefault(player, List.of()));
+	}
+
+	/** What people call an era; its name if no rule set here has it. */
+	public String eraTitle(Id era) {
+		return ruleSets.stream().flatMap(book -> book.eras().stream()).filter(e -> e.id().equals(era)).findFirst()
+				.map(Era::title).orElse(era.name());
 	}
 
 	/** Whether nothing that a list's case is made of differs from what it was in those meanings. */

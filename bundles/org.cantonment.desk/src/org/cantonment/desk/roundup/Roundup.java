@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 
 import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.campaign.Round;
@@ -21,9 +22,10 @@ import org.cantonment.domain.common.Id;
  * @param table     how everybody has fared
  * @param expected  who should hand in a list for the current round
  * @param lists     the lists for the current round, in the order of the players
+ * @param eraTitle  what people call an era
  */
 public record Roundup(Season season, Bookings bookings, Optional<Round> round, String why, Optional<LocalDate> today,
-		List<Standing> table, List<Player> expected, List<ListLook> lists) {
+		List<Standing> table, List<Player> expected, List<ListLook> lists, Function<Id, String> eraTitle) {
 	public Roundup {
 		table = List.copyOf(table);
 		expected = List.copyOf(expected);
@@ -36,8 +38,10 @@ public record Roundup(Season season, Bookings bookings, Optional<Round> round, S
 	 * @param season the campaign
 	 * @param on     the day to stand on; empty for the newest booked one
 	 * @param look   gives a player's list for a round, if there is one
+	 * @param eraTitle gives what people call an era
 	 */
-	public static Roundup of(Season season, Optional<LocalDate> on, BiFunction<Id, Integer, Optional<ListLook>> look) {
+	public static Roundup of(Season season, Optional<LocalDate> on, BiFunction<Id, Integer, Optional<ListLook>> look,
+			Function<Id, String> eraTitle) {
 		Bookings bookings = new Bookings(season);
 		CurrentRound current = CurrentRound.of(season, bookings, on);
 		List<Player> expected = new ArrayList<>();
@@ -52,7 +56,7 @@ public record Roundup(Season season, Bookings bookings, Optional<Round> round, S
 			}
 		}
 		return new Roundup(season, bookings, current.round(), current.why(), on.or(bookings::newestDay),
-				Standings.of(season, bookings), expected, lists);
+				Standings.of(season, bookings), expected, lists, eraTitle);
 	}
 
 	/** The list of a player for the current round. */

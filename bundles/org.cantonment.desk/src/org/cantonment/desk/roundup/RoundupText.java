@@ -15,15 +15,18 @@ import org.cantonment.domain.common.Id;
 /** A round-up as plain text for a terminal or a chat: under 80 columns, the same every time. */
 public final class RoundupText {
 	private static final int WIDTH = 78;
-	private static final int NAME = 24;
+	private static final int WIDEST_NAME = 24;
 
 	private final Roundup roundup;
 	private final Season season;
+	private final int nameWidth;
 	private final List<String> out = new ArrayList<>();
 
 	private RoundupText(Roundup roundup) {
 		this.roundup = roundup;
 		this.season = roundup.season();
+		this.nameWidth = season.campaign().players().stream().mapToInt(p -> TextWidth.of(season.name(p.id())))
+				.map(width -> Math.min(width, WIDEST_NAME)).max().orElse(WIDEST_NAME);
 	}
 
 	/** The lines of a round-up. */
@@ -55,7 +58,7 @@ public final class RoundupText {
 
 	private String setting(Round round) {
 		List<String> parts = new ArrayList<>();
-		round.eras().forEach(era -> parts.add(era.name()));
+		round.eras().forEach(era -> parts.add(roundup.eraTitle().apply(era)));
 		for (PointsLimit limit : round.limits()) {
 			parts.add(limit.points() + " points" + (limit.players().isEmpty() ? ""
 					: " for " + limit.players().stream().map(season::name).collect(Collectors.joining(", "))));
@@ -90,20 +93,22 @@ public final class RoundupText {
 	private void game(Pairing p, Optional<Booked> game) {
 		String result = game.map(g -> result(g, p.first())).orElse("to play");
 		String where = game.isPresent() ? "" : place(p);
-		line(TextWidth.pad(season.name(p.first()), NAME) + " " + TextWidth.pad(result, 17) + " "
-				+ TextWidth.pad(season.name(p.second()), NAME) + where);
-		if (!where.isEmpty() && TextWidth.of(out.get(out.size() - 1)) > WIDTH) {
-			out.set(out.size() - 1, TextWidth.cut(out.get(out.size() - 1), 2 + 2 * NAME + 19).stripTrailing());
-			wrapped(where.strip(), "      ");
+		String two = "  " + TextWidth.pad(season.name(p.first()), nameWidth) + " " + TextWidth.pad(result, 17) + " "
+				+ TextWidth.cut(season.name(p.second()), nameWidth);
+		if (TextWidth.of(two) + 2 + TextWidth.of(where) <= WIDTH) {
+			out.add(where.isEmpty() ? two : two + "  " + where);
+		} else {
+			out.add(two);
+			wrapped(where, "      ");
 		}
 	}
 
 	private String place(Pairing p) {
 		List<String> parts = new ArrayList<>();
-		p.session().flatMap(season::session).ifPresent(s -> parts.add(s.title()
+		p.session().flatMap(s -> season.session(p.round(), s)).ifPresent(s -> parts.add(s.title()
 				+ s.date().map(d -> " " + d).orElse("") + s.time().map(t -> " " + t).orElse("")));
 		p.table().ifPresent(t -> parts.add(season.tableName(t)));
-		return parts.isEmpty() ? "" : "  " + String.join(", ", parts);
+		return String.join(", ", parts);
 	}
 
 	private static String result(Booked game, Id left) {
@@ -124,10 +129,10 @@ public final class RoundupText {
 		}
 		boolean points = roundup.table().stream().anyMatch(s -> s.points().isPresent());
 		heading("Results so far");
-		line(TextWidth.pad("", NAME) + "  played  won  drawn  lost" + (points ? "  points" : ""));
+		line(TextWidth.pad("", nameWidth) + "  played  won  drawn  lost" + (points ? "  points" : ""));
 		for (Standing row : roundup.table()) {
 			boolean left = roundup.bookings().withdrawn().contains(row.player());
-			line(TextWidth.pad(season.name(row.player()), NAME) + number(row.played(), 8) + number(row.won(), 5)
+			line(TextWidth.pad(season.name(row.player()), nameWidth) + number(row.played(), 8) + number(row.won(), 5)
 					+ number(row.drawn(), 7) + number(row.lost(), 6)
 					+ row.points().map(p -> TextWidth.padLeft(plain(p), 8)).orElse("")
 					+ (left ? "  left" : ""));
@@ -164,9 +169,9 @@ public final class RoundupText {
 		}
 		heading("Lists");
 		for (Player player : roundup.expected()) {
-			String name = TextWidth.pad(season.name(player.id()), NAME) + " ";
+			String name = TextWidth.pad(season.name(player.id()), nameWidth) + " ";
 			Optional<ListLook> list = roundup.listOf(player.id());
-			line(list.map(l -> name + look(l, WIDTH - NAME - 3)).orElse(name + "missing"));
+			line(list.map(l -> name + look(l, WIDTH - nameWidth - 3)).orElse(name + "missing"));
 		}
 		if (roundup.expected().isEmpty()) {
 			line("Nobody takes part.");

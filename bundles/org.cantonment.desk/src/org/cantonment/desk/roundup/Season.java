@@ -88,10 +88,10 @@ public record Season(Campaign campaign, List<Week> weeks, Map<Id, String> names)
 		return find(campaign.tables(), table).map(Table::title).orElse(table.name());
 	}
 
-	/** A session of any round. */
-	public Optional<Session> session(Id session) {
-		return campaign.rounds().stream().flatMap(r -> r.sessions().stream())
-				.filter(s -> s.id().equals(session)).findFirst();
+	/** A session of a round; each round may have evenings of the same names. */
+	public Optional<Session> session(int round, Id session) {
+		return round(round).stream().flatMap(r -> r.sessions().stream())
+				.filter(s -> s.id().equals(session) || s.id().name().equals(session.name())).findFirst();
 	}
 
 	private static <T extends Titled> Optional<T> find(List<T> all, Id id) {

@@ -48,8 +48,10 @@ public class FormMessages extends SyntaxErrorMessageProvider {
 
     private SyntaxErrorMessage message(Token token, Line line, String expected) {
         String text = shown(token);
-        if (token.getText().length() > BookTokenSource.LONGEST || token.getText().indexOf(' ') > 0
-                && token.getType() == InternalBookLexer.RULE_OTHER) {
+        // The end of the file has no text.
+        String typed = token.getText() == null ? "" : token.getText();
+        if (typed.length() > BookTokenSource.LONGEST
+                || typed.indexOf(' ') > 0 && token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("This line is longer than " + BookTokenSource.LONGEST
                     + " characters; the rest of it is not read.", Codes.LONG);
         }
