@@ -1,22 +1,44 @@
 package org.cantonment.workbench;
 
+import java.util.Optional;
+
+import org.cantonment.editor.api.LanguageHost;
+import org.cantonment.editor.model.DocumentModels;
+import org.cantonment.workbench.notation.DeskLink;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
+import org.osgi.framework.FrameworkUtil;
 
 /** The workbench as an application: opens the window and waits until it is closed. */
 public final class Application implements IApplication {
+
+    /** The argument before the campaign folder that is to be opened. */
+    public static final String CAMPAIGN = "-campaign";
 
     @Override
     public Object start(IApplicationContext context) {
         Display display = PlatformUI.createDisplay();
         try {
-            int end = PlatformUI.createAndRunWorkbench(display, new Advisor());
+            FrameworkUtil.getBundle(Application.class).getBundleContext().registerService(LanguageHost.class,
+                    DeskLink.instance().host(), null);
+            DocumentModels.all(); // from now on every opened book has its model
+            String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+            int end = PlatformUI.createAndRunWorkbench(display, new Advisor(campaign(arguments)));
             return end == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
         }
+    }
+
+    static Optional<String> campaign(String[] arguments) {
+        for (int i = 0; arguments != null && i + 1 < arguments.length; i++) {
+            if (CAMPAIGN.equals(arguments[i])) {
+                return Optional.of(arguments[i + 1]);
+            }
+        }
+        return Optional.empty();
     }
 
     @Override

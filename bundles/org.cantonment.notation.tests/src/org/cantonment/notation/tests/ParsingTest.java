@@ -9,7 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 
-import org.cantonment.model.book.Book;
+import org.cantonment.model.range.Family;
+import org.cantonment.model.range.Piece;
+import org.cantonment.model.range.Range;
 import org.cantonment.notation.ide.BookIdeSetup;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.xtext.resource.XtextResource;
@@ -23,9 +25,10 @@ class ParsingTest {
     void aNameLeadsToWhatBearsIt() throws IOException {
         XtextResourceSet set = new BookIdeSetup().createInjectorAndDoEMFRegistration().getInstance(XtextResourceSet.class);
         XtextResource file = (XtextResource) set.createResource(URI.createURI("memory:/lake.range"));
-        file.load(new ByteArrayInputStream("entry Skiff\nentry Punt like Skiff".getBytes(StandardCharsets.UTF_8)), Map.of());
+        file.load(new ByteArrayInputStream("range Lake\nfamily Skiffs\npiece Punt in Skiffs\n".getBytes(StandardCharsets.UTF_8)), Map.of());
         assertEquals(List.of(), file.getErrors());
-        Book book = (Book) file.getContents().get(0);
-        assertSame(book.getEntries().get(0), book.getEntries().get(1).getLike());
+        Range lake = (Range) file.getContents().get(0);
+        Family skiffs = (Family) lake.getLines().get(0);
+        assertSame(skiffs, ((Piece) lake.getLines().get(1)).getFamily());
     }
 }

@@ -51,6 +51,20 @@ public final class Codes {
     public static final String AMOUNT = "money.amount";
     /** A list that cannot be judged, because its rules, era or limit are not known. */
     public static final String CONTEXT = "list.context";
+    /** A part of which nothing is built. */
+    public static final String BUILDS_NOTHING = "part.builds-nothing";
+    /** A box in which nothing lies. */
+    public static final String BOX_EMPTY = "box.empty";
+    /** More painted, primed or converted than there are. */
+    public static final String SHARE = "shelf.share";
+    /** A score that says another result than its verb. */
+    public static final String SCORE = "game.score";
+    /** A player who plays himself. */
+    public static final String SELF = "game.self";
+    /** The same sentence twice in one week. */
+    public static final String DEED_TWICE = "deed.twice";
+    /** Dates of a round that come in the wrong order. */
+    public static final String ROUND_ORDER = "round.order";
 
     private Codes() {
     }

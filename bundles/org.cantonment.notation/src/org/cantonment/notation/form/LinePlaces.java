@@ -42,7 +42,8 @@ public final class LinePlaces {
      *         so does a line that could not be read, since that is a finding of its own
      */
     public static boolean allows(Line card, Line line) {
-        if (line instanceof Note || line.eClass() == BookPackage.Literals.LINE) {
+        if (line instanceof Note || line.eClass() == BookPackage.Literals.LINE
+                || card.eClass() == BookPackage.Literals.LINE) {
             return true;
         }
         if (card instanceof Change change) {

@@ -17,11 +17,11 @@ public final class Near {
      * @param typed the word as typed
      * @param known the words that would do, in an order that settles ties
      * @return the known word with the fewest letters added, dropped, changed or swapped, if these are few enough for
-     *         the word's length (none below 4 letters, one below 6, two below 9, three beyond); upper and lower case count as equal
+     *         the word's length (none below 3 letters, one below 6, two below 9, three beyond); upper and lower case count as equal
      */
     public static Optional<String> of(String typed, Collection<String> known) {
         String word = typed.toLowerCase(Locale.ROOT);
-        int least = word.length() < 4 ? 1 : word.length() < 6 ? 2 : word.length() < 9 ? 3 : 4;
+        int least = word.length() < 3 ? 1 : word.length() < 6 ? 2 : word.length() < 9 ? 3 : 4;
         if (word.length() > 64) {
             return Optional.empty();
         }

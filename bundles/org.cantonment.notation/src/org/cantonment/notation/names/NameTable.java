@@ -89,8 +89,8 @@ public final class NameTable extends AdapterImpl {
         now.keySet().stream().filter(name -> !old.containsKey(name)).forEach(changed::add);
     }
 
-    /** Notes that a book asked for a name, found or not. */
-    void asks(Resource book, String name) {
+    /** Notes that a book asked for a name, found or not: the book is stale once the name changes. */
+    public void asks(Resource book, String name) {
         asked.computeIfAbsent(book, b -> new HashSet<>()).add(fold(name));
     }
 
@@ -199,7 +199,7 @@ public final class NameTable extends AdapterImpl {
     }
 
     /** Names are compared after this: composed (NFC) and in small letters. */
-    static String fold(String name) {
+    public static String fold(String name) {
         for (int i = 0; i < name.length(); i++) {
             if (name.charAt(i) > 127) {
                 return Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.antlr.runtime.CommonToken;
 import org.antlr.runtime.Token;
 import org.antlr.runtime.TokenSource;
-import org.cantonment.notation.parser.antlr.internal.InternalBookLexer;
 
 /**
  * Makes lines of tokens. Every line that holds more than blanks and remarks gets an empty {@code LINE} before it, or
@@ -24,10 +23,9 @@ public final class BookTokenSource implements TokenSource {
 
     private static final Map<String, Integer> DEEPEST = Map.of("range", 2, "rules", 4, "shelf", 1, "list", 4,
             "campaign", 3, "week", 3, "names", 1);
-    private static final int[] DOTS = { InternalBookLexer.RULE_LINE, InternalBookLexer.RULE_DOT1,
-            InternalBookLexer.RULE_DOT2, InternalBookLexer.RULE_DOT3, InternalBookLexer.RULE_DOT4 };
 
     private final TokenSource lexer;
+    private final LineTokens kinds;
     private final boolean completing;
     private final Deque<Token> ready = new ArrayDeque<>();
     private CommonToken ahead;
@@ -40,11 +38,13 @@ public final class BookTokenSource implements TokenSource {
 
     /**
      * @param lexer      where the plain tokens come from
+     * @param kinds      how that lexer numbers its tokens
      * @param completing whether the text ends where somebody is typing: then the last line is left open, and an empty
      *                   last line is begun, so that the parser can say what may come next
      */
-    public BookTokenSource(TokenSource lexer, boolean completing) {
+    public BookTokenSource(TokenSource lexer, LineTokens kinds, boolean completing) {
         this.lexer = lexer;
+        this.kinds = kinds;
         this.completing = completing;
     }
 
@@ -69,11 +69,15 @@ public final class BookTokenSource implements TokenSource {
 
     private void read() {
         CommonToken token = take();
-        switch (token.getType()) {
-            case Token.EOF -> end(token);
-            case InternalBookLexer.RULE_WS -> blank(token);
-            case InternalBookLexer.RULE_COMMENT -> ready.add(token);
-            default -> content(token);
+        int type = token.getType();
+        if (type == Token.EOF) {
+            end(token);
+        } else if (type == kinds.blank()) {
+            blank(token);
+        } else if (type == kinds.remark()) {
+            ready.add(token);
+        } else {
+            content(token);
         }
     }
 
@@ -82,7 +86,7 @@ public final class BookTokenSource implements TokenSource {
         if (lineOpen && !completing) {
             close(token);
         } else if (!lineOpen && completing) {
-            ready.add(empty(InternalBookLexer.RULE_LINE, Math.max(at, lastStop + 1), token));
+            ready.add(empty(kinds.line(), Math.max(at, lastStop + 1), token));
         }
         lineOpen = false;
         ready.add(token);
@@ -102,7 +106,7 @@ public final class BookTokenSource implements TokenSource {
     }
 
     private void close(CommonToken next) {
-        ready.add(empty(InternalBookLexer.RULE_EOL, lastStop + 1, next));
+        ready.add(empty(kinds.eol(), lastStop + 1, next));
         lineOpen = false;
     }
 
@@ -115,7 +119,7 @@ public final class BookTokenSource implements TokenSource {
             swallow(token);
         } else {
             if (isDots(token) || isOurs(token)) {
-                token.setType(InternalBookLexer.RULE_OTHER);
+                token.setType(kinds.other());
             }
             add(token);
         }
@@ -127,7 +131,7 @@ public final class BookTokenSource implements TokenSource {
             joinDots(token);
             int dots = token.getStopIndex() - token.getStartIndex() + 1;
             depth = Math.min(dots, Math.min(depth + 1, lines == 1 ? 1 : deepest));
-            token.setType(DOTS[depth]);
+            token.setType(kinds.dots()[depth - 1]);
         } else {
             lines++;
             depth = 0;
@@ -135,9 +139,9 @@ public final class BookTokenSource implements TokenSource {
                 deepest = DEEPEST.getOrDefault(token.getText(), 4);
             }
             if (isDots(token) || isOurs(token)) {
-                token.setType(InternalBookLexer.RULE_OTHER);
+                token.setType(kinds.other());
             }
-            ready.add(empty(InternalBookLexer.RULE_LINE, token.getStartIndex(), token));
+            ready.add(empty(kinds.line(), token.getStartIndex(), token));
         }
         add(token);
     }
@@ -153,12 +157,12 @@ public final class BookTokenSource implements TokenSource {
 
     private void swallow(CommonToken token) {
         CommonToken next = (CommonToken) lexer.nextToken();
-        while (next.getType() != Token.EOF && !(next.getType() == InternalBookLexer.RULE_WS && breaksLine(next))) {
+        while (next.getType() != Token.EOF && !(next.getType() == kinds.blank() && breaksLine(next))) {
             token.setStopIndex(next.getStopIndex());
             next = (CommonToken) lexer.nextToken();
         }
         ahead = next;
-        token.setType(InternalBookLexer.RULE_OTHER);
+        token.setType(kinds.other());
         add(token);
     }
 
@@ -167,21 +171,20 @@ public final class BookTokenSource implements TokenSource {
         ready.add(token);
     }
 
-    private static boolean isDots(CommonToken token) {
-        int type = token.getType();
-        return type == InternalBookLexer.RULE_DOT1 || type == InternalBookLexer.RULE_DOT2
-                || type == InternalBookLexer.RULE_DOT3 || type == InternalBookLexer.RULE_DOT4;
+    private boolean isDots(CommonToken token) {
+        return kinds.isDots(token.getType());
     }
 
     /** Somebody may really type the two characters that stand for our empty tokens in the grammar. */
-    private static boolean isOurs(CommonToken token) {
-        return token.getType() == InternalBookLexer.RULE_LINE || token.getType() == InternalBookLexer.RULE_EOL;
+    private boolean isOurs(CommonToken token) {
+        return token.getType() == kinds.line() || token.getType() == kinds.eol();
     }
 
     private static CommonToken empty(int type, int offset, CommonToken near) {
         CommonToken token = new CommonToken(near.getInputStream(), type, Token.DEFAULT_CHANNEL, offset, offset - 1);
         token.setLine(near.getLine());
         token.setCharPositionInLine(near.getCharPositionInLine());
+        token.setText(""); // the end of the file has no stream to take a text from
         return token;
     }
 }

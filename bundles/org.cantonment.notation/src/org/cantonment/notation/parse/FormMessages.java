@@ -34,6 +34,9 @@ public class FormMessages extends SyntaxErrorMessageProvider {
             return new SyntaxErrorMessage("This line cannot be read.", Codes.WORD);
         }
         Line line = Line.around(error);
+        if (line.first() == null && !line.book().isEmpty()) {
+            return new SyntaxErrorMessage("This line says nothing behind its dots.", Codes.SHORT);
+        }
         if (line.first() == null) {
             return new SyntaxErrorMessage("This file is empty. Its first line says what it holds: "
                     + String.join(", ", lineWords.ofBooks()) + ".", Codes.EMPTY);
@@ -59,17 +62,16 @@ public class FormMessages extends SyntaxErrorMessageProvider {
         if (token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("'" + text + "' means nothing here.", Codes.SIGN);
         }
-        if (expected != null && token.getText().equals(",")
-                && line.before().getType() == InternalBookLexer.RULE_INT) {
-            return new SyntaxErrorMessage("After '" + line.before().getText() + "' comes " + expected
-                    + ". Decimals are written with a point.", Codes.WORD);
+        if (token.getText().equals(",") && line.before().getType() == InternalBookLexer.RULE_INT) {
+            return new SyntaxErrorMessage("A comma cannot follow '" + line.before().getText()
+                    + "' here; decimals are written with a point.", Codes.WORD);
         }
         return wrongWord(token, line, expected);
     }
 
     /** The word itself, or a second word behind a name that was surely meant as one of our words. */
     private boolean isStart(Token token, Line line) {
-        return token == line.first() || line.before() == line.first()
+        return token == line.first() || line.before() == null || line.before() == line.first()
                 && line.first().getType() == InternalBookLexer.RULE_SMALL
                 && Near.of(line.first().getText(), lineWords.of(line.book(), line.dots())).isPresent();
     }
@@ -111,7 +113,17 @@ public class FormMessages extends SyntaxErrorMessageProvider {
         }
         boolean ours = expected.equals("a name") && Character.isLowerCase(text.charAt(0));
         return new SyntaxErrorMessage("After '" + before + "' comes " + expected + ", not '" + text + "'."
-                + (ours ? " Names begin with a capital." : ""), Codes.WORD, new String[] { text, expected });
+                + (ours ? " Names begin with a capital." : ""), Codes.WORD, mend(text, expected));
+    }
+
+    /** A word that looks like the expected one is replaced; before any other it was left out. */
+    private static String[] mend(String text, String expected) {
+        if (!expected.startsWith("'")) {
+            return new String[0];
+        }
+        String word = expected.substring(1, expected.length() - 1);
+        boolean alike = Near.of(text, java.util.List.of(word)).isPresent();
+        return new String[] { text, alike ? word : word + " " + text };
     }
 
     private static String expected(int type, String[] names) {
@@ -130,6 +142,9 @@ public class FormMessages extends SyntaxErrorMessageProvider {
         String text = token == null ? "" : token.getText();
         if (text == null || text.isEmpty() || token.getType() == Token.EOF) {
             return "the line's start";
+        }
+        if (text.length() == 1 && !Character.isLetterOrDigit(text.charAt(0)) && text.charAt(0) > 126) {
+            return String.format("U+%04X", (int) text.charAt(0));
         }
         return text.length() <= 40 ? text : text.substring(0, 39) + "…";
     }

@@ -28,8 +28,13 @@ record Line(String book, int number, int dots, Token first, Token before) {
         for (int i = at; i >= 0; i--) {
             Token token = tokens.get(i);
             int type = token.getType();
+            if (isStart(type) && i < at) {
+                start = i;
+                break;
+            }
             if (isStart(type)) {
                 start = i;
+                first = next(tokens, i);
                 break;
             }
             if (isWord(type)) {
@@ -49,6 +54,20 @@ record Line(String book, int number, int dots, Token first, Token before) {
             Token token = tokens.get(i);
             if (isWord(token.getType()) && !isStart(token.getType())) {
                 return token;
+            }
+        }
+        return null;
+    }
+
+    /** The first word behind a line's start, if the line has one. */
+    private static Token next(TokenStream tokens, int start) {
+        for (int i = start + 1; i < tokens.size(); i++) {
+            int type = tokens.get(i).getType();
+            if (isStart(type) || type == InternalBookLexer.RULE_EOL) {
+                return null;
+            }
+            if (isWord(type)) {
+                return tokens.get(i);
             }
         }
         return null;

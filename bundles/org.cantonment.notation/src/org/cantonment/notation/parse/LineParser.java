@@ -9,7 +9,7 @@ public class LineParser extends BookParser {
 
     @Override
     protected TokenSource createLexer(CharStream stream) {
-        return new BookTokenSource(super.createLexer(stream), false);
+        return new BookTokenSource(super.createLexer(stream), LineTokens.OF_PARSER, false);
     }
 
     /** A piece of text alone does not tell how deep it stands, so a change is read with its whole book. */

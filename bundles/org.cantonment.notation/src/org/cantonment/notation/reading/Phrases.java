@@ -38,6 +38,7 @@ import org.joda.money.Money;
 public final class Phrases {
 
     private static final Pattern DATE = Pattern.compile("(\\d{1,4})-(\\d{1,2})-(\\d{1,2})");
+    private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
     private static final int MOST_DIGITS = 12;
 
     private final Reading reading;
@@ -114,7 +115,7 @@ public final class Phrases {
                     text.startsWith("-") ? "An amount here is at least 0." : "This amount is beyond all measure.");
             return Optional.empty();
         }
-        return Optional.of(new BigDecimal(text));
+        return NUMBER.matcher(text).matches() ? Optional.of(new BigDecimal(text)) : Optional.empty();
     }
 
     /** @return the day, or empty with a finding if no calendar has it; empty if none is said */
@@ -157,7 +158,8 @@ public final class Phrases {
         }
         String[] parts = text.replaceAll("\\s", "").split(":");
         try {
-            return Optional.of(LocalTime.of(Integer.parseInt(parts[0]), Integer.parseInt(parts[1])));
+            return Optional.of(LocalTime.of(Integer.parseInt(parts.length > 0 ? parts[0] : ""),
+                    Integer.parseInt(parts.length > 1 ? parts[1] : "")));
         } catch (DateTimeException | NumberFormatException none) {
             reading.problem(at, feature, Severity.BREACH, Codes.TIME, "A time of day is written like 20:00.");
             return Optional.empty();

@@ -13,6 +13,8 @@ import org.cantonment.model.book.Book;
 import org.cantonment.model.book.Line;
 import org.cantonment.model.book.Named;
 import org.cantonment.model.book.Note;
+import org.cantonment.model.range.Box;
+import org.cantonment.model.range.Printing;
 import org.cantonment.notation.form.Codes;
 import org.cantonment.notation.names.BookNames;
 import org.eclipse.emf.ecore.EObject;
@@ -65,17 +67,24 @@ public final class Reading {
 
     /** @return the id of a named thing of this book, its place noted; a thing without a name is known by its type */
     public Id id(Named named) {
-        String name = named.getName() == null ? "?" : named.getName();
-        return at(Id.of(book, name), named);
+        return at(idIn(book, named), named);
     }
 
     /** @return the id of something that others name, in whatever book; empty if the name meant nothing */
     public static Optional<Id> ref(EObject target) {
-        if (target == null || target.eIsProxy() || !(target instanceof Named named) || named.getName() == null) {
+        if (target == null || target.eIsProxy() || !(target instanceof Named named) || named.getName() == null
+                || named.getName().isEmpty()) {
             return Optional.empty();
         }
         String owner = BookNames.nameOf(EcoreUtil.getRootContainer(target));
-        return Optional.of(target instanceof Book ? Id.of(named.getName()) : Id.of(owner, named.getName()));
+        return Optional.of(target instanceof Book ? Id.of(named.getName()) : idIn(owner, named));
+    }
+
+    /** Two boxes may each have a Second printing, so a printing is known by its box as well. */
+    private static Id idIn(String book, Named named) {
+        String name = named.getName() == null ? "?" : named.getName();
+        return named instanceof Printing && named.eContainer() instanceof Box box
+                ? Id.of(book, text(box.getName())).child(name) : Id.of(book, name);
     }
 
     /** @return the ids of those that mean something */

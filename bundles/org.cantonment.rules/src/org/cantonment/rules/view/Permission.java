@@ -17,4 +17,9 @@ public record Permission(boolean allowed, String code, String reason, Optional<I
 
 	/** It may be taken. */
 	public static final Permission GRANTED = new Permission(true, "", "", Optional.empty(), Optional.empty());
+
+	/** Whether the era does not have it at all. */
+	public boolean outOfEra() {
+		return code.startsWith("era.");
+	}
 }

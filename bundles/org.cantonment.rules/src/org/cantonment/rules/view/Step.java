@@ -23,6 +23,17 @@ public record Step(int from, int to, int base, Cost cost, List<Need> needs, Id r
 		return base + cost.times(strength);
 	}
 
+	/** The least strength in it that is worth so many points; -1 if none is. */
+	public int firstWorth(long wanted) {
+		if (points(from) >= wanted) {
+			return from;
+		}
+		if (!cost.each() || cost.points() <= 0 || points(to) < wanted) {
+			return -1;
+		}
+		return (int) ((wanted - base + cost.points() - 1) / cost.points());
+	}
+
 	/** "5", or "2 to 4". */
 	public String words() {
 		return from == to ? Integer.toString(from) : from + " to " + to;

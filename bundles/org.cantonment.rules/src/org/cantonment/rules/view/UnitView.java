@@ -54,6 +54,18 @@ public record UnitView(Id id, String title, int index, Set<Id> kinds, Set<Id> si
 		return best;
 	}
 
+	/** The strength with the least points that are at least so many; -1 if there is none. */
+	public int strengthWorth(long wanted) {
+		int best = -1;
+		for (Step step : steps) {
+			int strength = step.firstWorth(wanted);
+			if (strength > 0 && step(strength) == step && (best < 0 || step.points(strength) < points(best))) {
+				best = strength;
+			}
+		}
+		return best;
+	}
+
 	/** The points of one at a strength that is offered, without options. */
 	public long points(int strength) {
 		return step(strength).points(strength);

@@ -1,0 +1,2 @@
+/** Tests of how the command line is made ready to start. */
+package org.cantonment.desk.tests.start;

@@ -1,0 +1,116 @@
+package org.cantonment.editor.api;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.xtext.resource.XtextResource;
+
+import com.google.inject.Injector;
+
+/**
+ * A language that wants to be edited. Register an implementation as an OSGi service; the editor finds
+ * it by file name extension. Unless stated otherwise every method is called on the language worker,
+ * one call at a time.
+ */
+public interface LanguageHost {
+
+    /**
+     * The file name extensions of the language. Called on any thread.
+     *
+     * @return extensions without the dot, in lower case
+     */
+    Set<String> fileExtensions();
+
+    /**
+     * The one injector of the language, with the services of {@code org.eclipse.xtext.ide} bound. The
+     * first call may take a second.
+     *
+     * @return always the same injector
+     */
+    Injector injector();
+
+    /**
+     * The group a file belongs to.
+     *
+     * @param file a file with one of the language's extensions
+     * @return the group; the same one for all files that see one another
+     */
+    FileGroup group(IFile file);
+
+    /**
+     * Findings that the language itself does not make: those of whoever judges what the text means.
+     * Called on a thread of its own after the language's findings have been shown, and again when
+     * another open file of the group has changed.
+     *
+     * @param file the file
+     * @param text its text, which may differ from what is on the disk
+     * @param cancelled true as soon as the answer is of no use any more
+     * @return findings with places in the given text
+     */
+    List<Finding> furtherFindings(IFile file, String text, BooleanSupplier cancelled);
+
+    /**
+     * Ways to mend a finding.
+     *
+     * @param resource the resource, up to date with the text the finding was made on
+     * @param finding one of its findings
+     * @return fixes, the best first; empty if there is none
+     */
+    List<Fix> fixes(XtextResource resource, Finding finding);
+
+    /**
+     * The lines of the outline.
+     *
+     * @param resource an up-to-date resource
+     * @return the top-level lines in the order of the text
+     */
+    List<OutlineNode> outline(XtextResource resource);
+
+    /**
+     * What to say about a thing when the pointer rests on its name.
+     *
+     * @param thing the thing that the name stands for
+     * @return plain text, lines parted by {@code \n}; empty to say nothing
+     */
+    String documentation(EObject thing);
+
+    /**
+     * The edits that lay out a stretch of the text as it should be.
+     *
+     * @param resource an up-to-date resource
+     * @param offset where the stretch begins, in characters
+     * @param length how many characters it has
+     * @return edits in ascending order that do not overlap; empty if it is well laid out already
+     */
+    List<TextChange> format(XtextResource resource, int offset, int length);
+
+    /**
+     * Finer kinds than those the lexer can see.
+     *
+     * @param resource an up-to-date resource, linked
+     * @return runs in ascending order that do not overlap
+     */
+    List<StyledRun> finerKinds(XtextResource resource);
+
+    /**
+     * The kind of a lexer token. Called on the screen's thread: must be quick.
+     *
+     * @param tokenName the grammar's name of the token: {@code RULE_…}, or the quoted keyword
+     * @return its kind
+     */
+    default TextKind kindOfToken(String tokenName) {
+        return TokenNames.kindOf(tokenName);
+    }
+
+    /**
+     * An icon for outline lines and proposals. Called on the screen's thread.
+     *
+     * @param name a name that this host gave to an outline line, or the kind of a proposal
+     * @return the icon, or null if there is none of this name
+     */
+    ImageDescriptor icon(String name);
+}

@@ -1,0 +1,89 @@
+package org.cantonment.editor.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cantonment.editor.api.Fix;
+import org.cantonment.editor.api.TextChange;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.jface.text.contentassist.IContextInformation;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
+
+/** A fix as the viewer offers it, moved to where its finding stands now. */
+final class FixProposal implements ICompletionProposal {
+
+    private final Fix fix;
+    private final int moved;
+    private final String saidOf;
+
+    /**
+     * A fix to offer.
+     *
+     * @param fix the fix
+     * @param moved how far its finding has moved since
+     * @param saidOf the text that the fix was made for
+     */
+    FixProposal(Fix fix, int moved, String saidOf) {
+        this.fix = fix;
+        this.moved = moved;
+        this.saidOf = saidOf;
+    }
+
+    /** Whether the text that would be replaced is still what the fix was made for. */
+    boolean fits(IDocument document) {
+        try {
+            for (TextChange change : fix.changes()) {
+                String then = saidOf.substring(change.offset(), change.end());
+                if (!then.equals(document.get(change.offset() + moved, change.length()))) {
+                    return false;
+                }
+            }
+            return true;
+        } catch (BadLocationException | IndexOutOfBoundsException gone) {
+            return false;
+        }
+    }
+
+    @Override
+    public void apply(IDocument document) {
+        if (!fits(document)) {
+            return; // edited since it was offered; the next snapshot offers it anew
+        }
+        List<TextChange> changes = new ArrayList<>();
+        fix.changes().forEach(change -> changes.add(change.moved(moved)));
+        try {
+            TextChanges.apply(document, changes);
+        } catch (BadLocationException cannotBe) { // fits has looked at every place
+            ILog.of(FixProposal.class).error("A fix lies outside the text", cannotBe);
+        }
+    }
+
+    @Override
+    public Point getSelection(IDocument document) {
+        return null;
+    }
+
+    @Override
+    public String getAdditionalProposalInfo() {
+        return null;
+    }
+
+    @Override
+    public String getDisplayString() {
+        return fix.label();
+    }
+
+    @Override
+    public Image getImage() {
+        return null;
+    }
+
+    @Override
+    public IContextInformation getContextInformation() {
+        return null;
+    }
+}

@@ -1,0 +1,116 @@
+package org.cantonment.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.force.Contingent;
+import org.cantonment.domain.force.ForceList;
+import org.cantonment.rules.check.BilletCheck;
+import org.cantonment.rules.check.BoundCheck;
+import org.cantonment.rules.check.Case;
+import org.cantonment.rules.check.Check;
+import org.cantonment.rules.check.ContinuityCheck;
+import org.cantonment.rules.check.CountCheck;
+import org.cantonment.rules.check.OptionCheck;
+import org.cantonment.rules.check.PermissionCheck;
+import org.cantonment.rules.check.PointsCheck;
+import org.cantonment.rules.check.Sink;
+import org.cantonment.rules.check.StrengthCheck;
+import org.cantonment.rules.check.SupportCheck;
+import org.cantonment.rules.check.TakingCheck;
+import org.cantonment.rules.muster.Billeting;
+import org.cantonment.rules.muster.Layout;
+import org.cantonment.rules.muster.Muster;
+import org.cantonment.rules.muster.Node;
+import org.cantonment.rules.muster.Supporting;
+import org.cantonment.rules.muster.Tally;
+import org.cantonment.rules.view.BilletView;
+import org.cantonment.rules.view.Ruling;
+import org.cantonment.rules.view.Situation;
+import org.cantonment.rules.view.SupportView;
+
+/** Judges lists. Holds no state: one judge serves all threads. */
+public final class Judge {
+
+	private static final List<Check> CHECKS = List.of(new CountCheck(), new PointsCheck(), new StrengthCheck(),
+			new OptionCheck(), new PermissionCheck(), new BilletCheck(), new SupportCheck(), new BoundCheck(),
+			new TakingCheck(), new ContinuityCheck());
+
+	private Judge() {
+	}
+
+	/**
+	 * Judges a list by a ruling. Entries whose unit the ruling does not know are passed over.
+	 *
+	 * @param ruling the rules as they stand in the list's era and round
+	 * @param situation the limit, the player, dispensations and the like
+	 * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
+	 */
+	public static Verdict judge(Ruling ruling, ForceList list, Situation situation) {
+		List<Muster> musters = new ArrayList<>();
+		musters.add(Muster.of(ruling, list.id(), list.body()));
+		for (Contingent contingent : list.contingents()) {
+			Ruling own = situation.contingents().getOrDefault(contingent.id(), ruling);
+			musters.add(Muster.of(own, contingent.id(), contingent.body()));
+		}
+		long used = 0;
+		for (Muster muster : musters) {
+			used += muster.tally().points();
+		}
+		List<Finding> findings = new ArrayList<>();
+		List<Placing> placings = new ArrayList<>();
+		for (int i = 0; i < musters.size(); i++) {
+			situation.cancel().check();
+			OptionalInt own = i == 0 ? OptionalInt.empty() : list.contingents().get(i - 1).points();
+			List<Muster> others = new ArrayList<>(musters);
+			others.remove(i);
+			Layout layout = Layout.of(musters.get(i), situation.cancel());
+			Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
+					own.isPresent(), situation);
+			findings.addAll(judge(about, i > 0 && own.isEmpty()));
+			place(layout, placings);
+		}
+		findings.sort(null);
+		List<Tally> tallies = musters.stream().map(Muster::tally).toList();
+		return new Verdict(findings, tallies.get(0), tallies.subList(1, tallies.size()), placings);
+	}
+
+	private static List<Finding> judge(Case about, boolean countedAbove) {
+		Sink sink = new Sink(about.situation(), about.muster().ruling());
+		for (Check check : CHECKS) {
+			if (!(countedAbove && check instanceof PointsCheck)) {
+				check.check(about, sink);
+			}
+		}
+		return sink.findings();
+	}
+
+	private static void place(Layout layout, List<Placing> placings) {
+		for (Billeting billeting : layout.billetings()) {
+			List<BilletView> billets = billeting.formation().formation().billets();
+			for (int i = 0; i < billeting.children().size(); i++) {
+				for (int b = 0; b < billets.size(); b++) {
+					place(billeting.children().get(i), billeting.placement().where()[i][b], billets.get(b).rule(),
+							billets.get(b).title(), placings);
+				}
+			}
+		}
+		Supporting supporting = layout.supporting();
+		for (int i = 0; i < supporting.children().size(); i++) {
+			for (SupportView support : layout.muster().ruling().supports()) {
+				place(supporting.children().get(i), supporting.placement().where()[i][support.index()], support.id(),
+						support.title(), placings);
+			}
+		}
+	}
+
+	private static void place(Node node, int count, Id where, String title,
+			List<Placing> placings) {
+		if (count > 0) {
+			placings.add(new Placing(node.entry().id(), count, where, title));
+		}
+	}
+}

@@ -1,0 +1,69 @@
+package org.cantonment.rules.check;
+
+import java.util.List;
+import java.util.OptionalInt;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.ForceList;
+import org.cantonment.rules.muster.Billeting;
+import org.cantonment.rules.muster.Layout;
+import org.cantonment.rules.muster.Muster;
+import org.cantonment.rules.muster.Node;
+import org.cantonment.rules.view.Choice;
+import org.cantonment.rules.view.Ruling;
+import org.cantonment.rules.view.Situation;
+
+/**
+ * What a check sees: a list, or one contingent of it, laid out under its rules.
+ *
+ * @param list the list that it belongs to
+ * @param layout this list or contingent
+ * @param others the musters of the list's other parts
+ * @param points this part's limit of points, if there is one
+ * @param used the points of the whole list
+ * @param contingent whether it is a contingent with a limit of its own
+ */
+public record Case(ForceList list, Layout layout, List<Muster> others, OptionalInt points, long used,
+		boolean contingent, Situation situation) {
+
+	/** The entries, counted and priced. */
+	public Muster muster() {
+		return layout.muster();
+	}
+
+	/** The rules it is judged by. */
+	public Ruling ruling() {
+		return layout.muster().ruling();
+	}
+
+	/** The id of the list or contingent. */
+	Id place() {
+		return muster().id();
+	}
+
+	/** The points of this part. */
+	long usedHere() {
+		return muster().tally().points();
+	}
+
+	/** How many points may still be spent here; a great many without a limit. */
+	long room() {
+		return points.isPresent() ? points.getAsInt() - (contingent ? usedHere() : used) : Long.MAX_VALUE / 4;
+	}
+
+	/** Whether the choice may be taken here and now, as far as its era and side go. */
+	boolean mayTake(Choice choice) {
+		return choice.permission().allowed() && (situation.side().isEmpty() || choice.sides().isEmpty()
+				|| choice.sides().contains(situation.side().get()));
+	}
+
+	/** The billeting of a formation's node. */
+	Billeting billeting(Node formation) {
+		for (Billeting billeting : layout.billetings()) {
+			if (billeting.formation() == formation) {
+				return billeting;
+			}
+		}
+		throw new IllegalArgumentException("Not a formation of this list: " + formation.entry().id());
+	}
+}

@@ -1,0 +1,53 @@
+package org.cantonment.workbench.tests.driver;
+
+import java.util.function.Predicate;
+
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+
+/** Finds widgets. */
+public final class Widgets {
+
+    private Widgets() {
+    }
+
+    /**
+     * The first widget of a kind that fits.
+     *
+     * @param <T> the kind
+     * @param kind the kind
+     * @param within where to look
+     * @param fits what it must be like
+     * @return the widget
+     * @throws IllegalStateException if there is none
+     */
+    public static <T extends Control> T first(Class<T> kind, Composite within, Predicate<T> fits) {
+        T found = search(kind, within, fits);
+        if (found == null) {
+            throw new IllegalStateException("There is no such " + kind.getSimpleName());
+        }
+        return found;
+    }
+
+    /**
+     * The first widget of a kind that fits, if there is one.
+     *
+     * @param <T> the kind
+     * @param kind the kind
+     * @param within where to look
+     * @param fits what it must be like
+     * @return the widget or null
+     */
+    public static <T extends Control> T search(Class<T> kind, Composite within, Predicate<T> fits) {
+        for (Control child : within.getChildren()) {
+            if (kind.isInstance(child) && fits.test(kind.cast(child))) {
+                return kind.cast(child);
+            }
+            T deeper = child instanceof Composite composite ? search(kind, composite, fits) : null;
+            if (deeper != null) {
+                return deeper;
+            }
+        }
+        return null;
+    }
+}

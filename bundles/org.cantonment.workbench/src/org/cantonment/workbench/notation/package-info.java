@@ -1,0 +1,2 @@
+/** The notation and the desk as the editor sees them. */
+package org.cantonment.workbench.notation;
