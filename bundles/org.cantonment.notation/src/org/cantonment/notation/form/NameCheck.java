@@ -7,6 +7,7 @@ import java.util.Map;
 
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.model.book.Book;
+import org.cantonment.model.campaign.Round;
 import org.cantonment.notation.names.BookNames;
 import org.cantonment.notation.names.Entry;
 import org.cantonment.notation.names.NameTable;
@@ -31,7 +32,7 @@ public final class NameCheck {
         List<Entry> entries = BookNames.of(book);
         for (Entry entry : entries) {
             EObject object = entry.getEObjectOrProxy();
-            if (entry.owner().isEmpty()) {
+            if (entry.owner().isEmpty() && !(object.eContainer() instanceof Round)) {
                 Entry first = seen.putIfAbsent(NameTable.fold(entry.name()), entry);
                 if (first != null) {
                     reading.problem(object, null, Severity.BREACH, Codes.DUPLICATE, "The name " + entry.name()

@@ -7,7 +7,13 @@ import java.util.Set;
 
 import org.cantonment.model.campaign.Campaign;
 import org.cantonment.model.campaign.CampaignPackage;
+import org.cantonment.model.campaign.Clause;
+import org.cantonment.model.campaign.Deed;
+import org.cantonment.model.campaign.OnClause;
 import org.cantonment.model.campaign.Plays;
+import org.cantonment.model.campaign.Round;
+import org.cantonment.model.campaign.RoundClause;
+import org.cantonment.model.campaign.Session;
 import org.cantonment.model.force.Contingent;
 import org.cantonment.model.force.ForceList;
 import org.cantonment.model.force.Taken;
@@ -125,6 +131,9 @@ public final class Lookup {
     private List<Entry> prefer(List<Entry> found, EObject context, Resource book) {
         List<Entry> own = new ArrayList<>(found);
         own.removeIf(entry -> entry.getEObjectOrProxy().eResource() != book);
+        if (found.get(0).getEObjectOrProxy() instanceof Session) {
+            return List.of(evening(found, context));
+        }
         if (!own.isEmpty()) {
             return own.subList(0, 1);
         }
@@ -145,6 +154,30 @@ public final class Lookup {
         List<Entry> inPlay = new ArrayList<>(found);
         inPlay.removeIf(entry -> !played.contains(NameTable.fold(entry.book())));
         return inPlay.isEmpty() ? found : inPlay;
+    }
+
+    /** Rounds may call their evenings alike: that of the round at hand, of the round said, or of the day said. */
+    private static Entry evening(List<Entry> found, EObject context) {
+        Round round = up(context, Round.class);
+        Deed deed = up(context, Deed.class);
+        for (Entry entry : found) {
+            Session session = (Session) entry.getEObjectOrProxy();
+            if (session.eContainer() == round || deed != null && said(deed, session)) {
+                return entry;
+            }
+        }
+        return found.get(0);
+    }
+
+    private static boolean said(Deed deed, Session session) {
+        for (Clause clause : deed.getClauses()) {
+            if (clause instanceof RoundClause in && in.getRound() != null && session.eContainer() instanceof Round round
+                    && in.getRound().equals(round.getNumber())
+                    || clause instanceof OnClause on && on.getDate() != null && on.getDate().equals(session.getDate())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void openCampaigns(Set<String> played) {

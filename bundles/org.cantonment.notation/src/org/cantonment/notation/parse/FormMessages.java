@@ -47,17 +47,19 @@ public class FormMessages extends SyntaxErrorMessageProvider {
     }
 
     private SyntaxErrorMessage message(Token token, Line line, String expected) {
+        if (token.getType() == InternalBookLexer.RULE_EOL || token.getType() == Token.EOF) {
+            return isStart(token, line) ? noSuchLine(line) : tooShort(line, expected);
+        }
         String text = shown(token);
-        if (token.getText().length() > BookTokenSource.LONGEST || token.getText().indexOf(' ') > 0
-                && token.getType() == InternalBookLexer.RULE_OTHER) {
+        // The end of the file has no text.
+        String typed = token.getText() == null ? "" : token.getText();
+        if (typed.length() > BookTokenSource.LONGEST
+                || typed.indexOf(' ') > 0 && token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("This line is longer than " + BookTokenSource.LONGEST
                     + " characters; the rest of it is not read.", Codes.LONG);
         }
         if (isStart(token, line)) {
             return noSuchLine(line);
-        }
-        if (token.getType() == InternalBookLexer.RULE_EOL || token.getType() == Token.EOF) {
-            return tooShort(line, expected);
         }
         if (token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("'" + text + "' means nothing here.", Codes.SIGN);

@@ -13,6 +13,7 @@ import org.cantonment.model.book.Book;
 import org.cantonment.model.book.Line;
 import org.cantonment.model.book.Named;
 import org.cantonment.model.book.Note;
+import org.cantonment.model.campaign.Round;
 import org.cantonment.model.range.Box;
 import org.cantonment.model.range.Printing;
 import org.cantonment.notation.form.Codes;
@@ -77,6 +78,9 @@ public final class Reading {
             return Optional.empty();
         }
         String owner = BookNames.nameOf(EcoreUtil.getRootContainer(target));
+        if (target.eContainer() instanceof Round round) {
+            return Optional.of(inRound(owner, round, named));
+        }
         return Optional.of(target instanceof Book ? Id.of(named.getName()) : idIn(owner, named));
     }
 
@@ -85,6 +89,15 @@ public final class Reading {
         String name = named.getName() == null ? "?" : named.getName();
         return named instanceof Printing && named.eContainer() instanceof Box box
                 ? Id.of(book, text(box.getName())).child(name) : Id.of(book, name);
+    }
+
+    /** @return the id of an evening of a round: rounds may call their evenings alike */
+    public Id inRound(Round round, Named named) {
+        return at(inRound(book, round, named), named);
+    }
+
+    private static Id inRound(String owner, Round round, Named named) {
+        return Id.of(owner, "round-" + number(round.getNumber(), 0)).child(named.getName() == null ? "?" : named.getName());
     }
 
     /** @return the ids of those that mean something */

@@ -136,7 +136,8 @@ final class RoundReader {
     }
 
     private Session session(org.cantonment.model.campaign.Session session) {
-        return new Session(reading.id(session), Reading.label(session),
+        return new Session(reading.inRound((org.cantonment.model.campaign.Round) session.eContainer(), session),
+                Reading.label(session),
                 phrases.date(session, CampaignPackage.Literals.SESSION__DATE, session.getDate()),
                 phrases.time(session, CampaignPackage.Literals.SESSION__TIME, session.getTime()));
     }
