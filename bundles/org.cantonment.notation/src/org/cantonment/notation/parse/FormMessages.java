@@ -47,6 +47,9 @@ public class FormMessages extends SyntaxErrorMessageProvider {
     }
 
     private SyntaxErrorMessage message(Token token, Line line, String expected) {
+        if (token.getType() == InternalBookLexer.RULE_EOL || token.getType() == Token.EOF) {
+            return isStart(token, line) ? noSuchLine(line) : tooShort(line, expected);
+        }
         String text = shown(token);
         // The end of the file has no text.
         String typed = token.getText() == null ? "" : token.getText();
@@ -57,9 +60,6 @@ public class FormMessages extends SyntaxErrorMessageProvider {
         }
         if (isStart(token, line)) {
             return noSuchLine(line);
-        }
-        if (token.getType() == InternalBookLexer.RULE_EOL || token.getType() == Token.EOF) {
-            return tooShort(line, expected);
         }
         if (token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("'" + text + "' means nothing here.", Codes.SIGN);
