@@ -48,7 +48,9 @@ public class FormMessages extends SyntaxErrorMessageProvider {
 
     private SyntaxErrorMessage message(Token token, Line line, String expected) {
         String text = shown(token);
-        if (token.getText().length() > BookTokenSource.LONGEST || token.getText().indexOf(' ') > 0
+        // The end of the file has no text.
+        String written = token.getText() == null ? "" : token.getText();
+        if (written.length() > BookTokenSource.LONGEST || written.indexOf(' ') > 0
                 && token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("This line is longer than " + BookTokenSource.LONGEST
                     + " characters; the rest of it is not read.", Codes.LONG);
@@ -62,7 +64,7 @@ public class FormMessages extends SyntaxErrorMessageProvider {
         if (token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("'" + text + "' means nothing here.", Codes.SIGN);
         }
-        if (token.getText().equals(",") && line.before().getType() == InternalBookLexer.RULE_INT) {
+        if (written.equals(",") && line.before().getType() == InternalBookLexer.RULE_INT) {
             return new SyntaxErrorMessage("A comma cannot follow '" + line.before().getText()
                     + "' here; decimals are written with a point.", Codes.WORD);
         }
