@@ -1,3 +1,4 @@
+# shellcheck shell=bash
 # What the scripts of this folder share. Sourced, not run.
 
 root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"

@@ -47,24 +47,24 @@ public class FormMessages extends SyntaxErrorMessageProvider {
     }
 
     private SyntaxErrorMessage message(Token token, Line line, String expected) {
+        if (token.getType() == InternalBookLexer.RULE_EOL || token.getType() == Token.EOF) {
+            return isStart(token, line) ? noSuchLine(line) : tooShort(line, expected);
+        }
         String text = shown(token);
         // The end of the file has no text.
-        String written = token.getText() == null ? "" : token.getText();
-        if (written.length() > BookTokenSource.LONGEST || written.indexOf(' ') > 0
-                && token.getType() == InternalBookLexer.RULE_OTHER) {
+        String typed = token.getText() == null ? "" : token.getText();
+        if (typed.length() > BookTokenSource.LONGEST
+                || typed.indexOf(' ') > 0 && token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("This line is longer than " + BookTokenSource.LONGEST
                     + " characters; the rest of it is not read.", Codes.LONG);
         }
         if (isStart(token, line)) {
             return noSuchLine(line);
         }
-        if (token.getType() == InternalBookLexer.RULE_EOL || token.getType() == Token.EOF) {
-            return tooShort(line, expected);
-        }
         if (token.getType() == InternalBookLexer.RULE_OTHER) {
             return new SyntaxErrorMessage("'" + text + "' means nothing here.", Codes.SIGN);
         }
-        if (written.equals(",") && line.before().getType() == InternalBookLexer.RULE_INT) {
+        if (token.getText().equals(",") && line.before().getType() == InternalBookLexer.RULE_INT) {
             return new SyntaxErrorMessage("A comma cannot follow '" + line.before().getText()
                     + "' here; decimals are written with a point.", Codes.WORD);
         }

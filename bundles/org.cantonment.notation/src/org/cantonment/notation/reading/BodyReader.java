@@ -50,11 +50,12 @@ final class BodyReader {
     private Optional<Entry> entry(org.cantonment.model.force.Entry entry) {
         count++;
         Id id = reading.at(list.line(count), entry);
-        if (entry.getWhat() instanceof Unit) {
+        boolean unit = entry.getWhat() instanceof Unit known && !known.eIsProxy();
+        if (unit) {
             entry.getLines().stream().filter(line -> !(line instanceof Note)).forEach(line -> reading.problem(line, null,
                     Severity.BREACH, Codes.PLACE, "Nothing stands under a unit; take a dot away, or name a formation above."));
         }
-        Body body = entry.getLines().isEmpty() || entry.getWhat() instanceof Unit ? Body.EMPTY : read(entry.getLines());
+        Body body = entry.getLines().isEmpty() || unit ? Body.EMPTY : read(entry.getLines());
         return Reading.ref(entry.getWhat()).map(what -> new Entry(id, billet(entry),
                 reading.atLeastOne(entry, ForcePackage.Literals.ENTRY__COUNT, entry.getCount()), what, strength(entry),
                 options(entry), Optional.ofNullable(entry.getAlias()), Reading.text(entry.getLabel()),

@@ -71,9 +71,34 @@ public final class ResourceFindings {
             offset = after ? offset - 1 : offset;
             end = Math.min(text.length(), offset + 1);
         }
+        if (Codes.LINE.equals(diagnostic.getCode())) {
+            offset = firstWord(text, offset);
+            end = wordEnd(text, offset);
+        }
         String[] data = diagnostic.getData();
         return new TextFinding(offset, end - offset, severity, diagnostic.getCode(), diagnostic.getMessage(),
                 Optional.empty(), mends(data, offset, end, text));
+    }
+
+    /** A line that nobody knows is known by its first word, wherever the parser gave up. */
+    private static int firstWord(String text, int offset) {
+        int at = offset;
+        while (at > 0 && text.charAt(at - 1) != '\n' && text.charAt(at - 1) != '\r') {
+            at--;
+        }
+        while (at < offset && (text.charAt(at) == '.' || Character.isWhitespace(text.charAt(at))
+                || text.charAt(at) == '\uFEFF')) {
+            at++;
+        }
+        return at;
+    }
+
+    private static int wordEnd(String text, int offset) {
+        int end = offset;
+        while (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+            end++;
+        }
+        return Math.max(end, Math.min(text.length(), offset + 1));
     }
 
     /** The data of a diagnostic are the word as typed and the one to put instead, or several to choose from. */

@@ -1,0 +1,32 @@
+package org.cantonment.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a desk is to look at.
+ *
+ * @param place the folder whose books see each other, or a single file that no folder belongs to
+ * @param asked the files whose findings are wanted; empty for all. Only their lists are judged
+ */
+public record DeskScope(Path place, Optional<Set<Path>> asked) {
+	public DeskScope {
+		asked = asked.map(Set::copyOf);
+	}
+
+	/** A whole folder. */
+	public static DeskScope all(Path folder) {
+		return new DeskScope(folder, Optional.empty());
+	}
+
+	/** Some files in the light of their folder. */
+	public static DeskScope only(Path folder, Set<Path> files) {
+		return new DeskScope(folder, Optional.of(files));
+	}
+
+	/** Whether the findings of a file are wanted. */
+	public boolean asks(Path file) {
+		return asked.isEmpty() || asked.get().contains(file);
+	}
+}

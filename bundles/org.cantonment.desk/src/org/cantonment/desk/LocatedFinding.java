@@ -1,0 +1,69 @@
+package org.cantonment.desk;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Severity;
+import org.cantonment.notation.text.LineStarts;
+import org.cantonment.notation.text.TextFinding;
+import org.cantonment.notation.text.TextMend;
+
+/**
+ * A finding at its place in a text.
+ *
+ * @param file     the file
+ * @param line     the line, from 1
+ * @param column   the column, from 1, in UTF-16 units
+ * @param offset   where the place begins in the file's text, from 0, in UTF-16 units
+ * @param length   how long the place is, in UTF-16 units; may be 0
+ * @param severity how grave it is
+ * @param code     stable and dotted; documented in docs/findings.md
+ * @param message  one or more complete sentences
+ * @param rule     the rule behind it, if there is one
+ * @param mends    what would mend it in this file, the best first
+ */
+public record LocatedFinding(Path file, int line, int column, int offset, int length, Severity severity, String code,
+		String message, Optional<RulePlace> rule, List<TextMend> mends) implements Comparable<LocatedFinding> {
+	/**
+	 * Where a rule stands.
+	 *
+	 * @param id   the rule
+	 * @param file its file
+	 * @param line its line, from 1
+	 */
+	public record RulePlace(Id id, Path file, int line) {
+	}
+
+	private static final Comparator<LocatedFinding> ORDER = Comparator.comparing((LocatedFinding f) -> f.file())
+			.thenComparingInt(LocatedFinding::line).thenComparingInt(LocatedFinding::column)
+			.thenComparing(LocatedFinding::severity).thenComparing(LocatedFinding::code)
+			.thenComparing(LocatedFinding::message).thenComparingInt(LocatedFinding::length);
+
+	public LocatedFinding {
+		Objects.requireNonNull(file, "file");
+		mends = List.copyOf(mends);
+	}
+
+	/** A finding about a file as a whole. */
+	static LocatedFinding of(Path file, Severity severity, String code, String message) {
+		return new LocatedFinding(file, 1, 1, 0, 0, severity, code, message, Optional.empty(), List.of());
+	}
+
+	/** A finding of a text, with its line and column; the rule's place may be null. */
+	static LocatedFinding of(Path file, LineStarts lines, TextFinding finding, RulePlace rule) {
+		int offset = finding.offset();
+		return new LocatedFinding(file, lines.lineOf(offset) + 1, lines.columnOf(offset) + 1, offset,
+				finding.length(), finding.severity(), finding.code(), finding.message(), Optional.ofNullable(rule),
+				finding.mends());
+	}
+
+	/** By file, line and column, then the gravest first. */
+	@Override
+	public int compareTo(LocatedFinding other) {
+		return ORDER.compare(this, other);
+	}
+}

@@ -1,0 +1,2 @@
+/** The command line: check, points, format and roundup. */
+package org.cantonment.desk.cli;

@@ -1,0 +1,148 @@
+package org.cantonment.desk.judging;
+
+import java.lang.System.Logger;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.common.Progress;
+import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.rules.Judge;
+import org.cantonment.rules.Verdict;
+import org.cantonment.rules.view.Ruling;
+
+/**
+ * Keeps what was judged, and judges again only what something has changed for: the list itself, the rules it is under as
+ * they stand at its time, its limit, its player, its player's lists before it. Not for several threads at once.
+ */
+public final class Judging {
+	/** The judge failed on a list, by a fault of the program. */
+	public static final String FAILED = "list.failed";
+
+	private static final Logger LOG = System.getLogger(Judging.class.getName());
+
+	/**
+	 * A list and what was said of it.
+	 *
+	 * @param about    what it was judged by
+	 * @param verdict  what the judge said; empty if the list is under no rules, or the judge failed
+	 * @param findings all that is to be told: what was unclear, then what the judge said
+	 */
+	public record Judged(ListCase about, Optional<Verdict> verdict, List<Finding> findings) {
+		public Judged {
+			findings = List.copyOf(findings);
+		}
+	}
+
+	private final Rulings rulings = new Rulings();
+	private final Map<ForceList, Judged> judged = new IdentityHashMap<>();
+	private List<Finding> ofRules = List.of();
+	private Meanings last;
+	private int count;
+
+	/**
+	 * Brings all judgements up to date.
+	 *
+	 * @param meanings  what all books mean now
+	 * @param asked    which lists are to be judged
+	 * @param books    whether the rule sets are to be looked at in each of their eras, too
+	 * @param cancel   asked between two lists; what was judged until then is kept
+	 * @param progress told after each list
+	 * @throws Cancelled if the token says so
+	 */
+	public void bringUpToDate(Meanings meanings, Predicate<ForceList> asked, boolean books, CancelToken cancel,
+			Progress progress) {
+		rulings.keepOnly(meanings.ruleSets());
+		Cases cases = new Cases(meanings, rulings);
+		Map<ForceList, Judged> kept = new IdentityHashMap<>();
+		List<ForceList> lists = meanings.lists();
+		int done = 0;
+		for (ForceList list : lists) {
+			progress.at(done++, lists.size(), "Judging lists:");
+			if (asked.test(list)) {
+				cancel.check();
+				Judged current = current(list, meanings, cases, cancel);
+				kept.put(list, current);
+				judged.put(list, current);
+			}
+		}
+		judged.keySet().retainAll(kept.keySet());
+		last = meanings;
+		ofRules = ofRules(books ? meanings : null, cases, kept);
+	}
+
+	/** What was said of a list, found by identity; nothing if it was not asked about. */
+	public Optional<Judged> of(ForceList list) {
+		return Optional.ofNullable(judged.get(list));
+	}
+
+	/** What is wrong in the rule sets themselves, at any time that somebody asked about or an era names. */
+	public List<Finding> ofRules() {
+		return ofRules;
+	}
+
+	/** How many lists have been judged since the beginning, each judgement counted. */
+	public int judgements() {
+		return count;
+	}
+
+	private Judged current(ForceList list, Meanings meanings, Cases cases, CancelToken cancel) {
+		Judged before = judged.get(list);
+		if (before != null && last != null && meanings.sameAround(list, last)) {
+			return before;
+		}
+		ListCase now = cases.of(list);
+		return before != null && now.sameAs(before.about()) ? before : judge(now, cancel);
+	}
+
+	private Judged judge(ListCase about, CancelToken cancel) {
+		count++;
+		if (about.ruling().isEmpty()) {
+			return new Judged(about, Optional.empty(), about.unclear());
+		}
+		try {
+			Verdict verdict = Judge.judge(about.ruling().get(), about.list(), about.situation().withCancel(cancel));
+			List<Finding> all = new ArrayList<>(about.unclear());
+			all.addAll(verdict.findings());
+			return new Judged(about, Optional.of(verdict), all);
+		} catch (Cancelled e) {
+			throw e;
+		} catch (RuntimeException | StackOverflowError e) {
+			LOG.log(Logger.Level.ERROR, "A list could not be judged: " + about.list().id(), e);
+			List<Finding> all = new ArrayList<>(about.unclear());
+			all.add(Finding.of(FAILED, Severity.BREACH, about.list().id(),
+					"This list could not be judged, by a fault of the program and not of yours."));
+			return new Judged(about, Optional.empty(), all);
+		}
+	}
+
+	private static List<Finding> ofRules(Meanings meanings, Cases cases, Map<ForceList, Judged> kept) {
+		Set<Ruling> all = new LinkedHashSet<>();
+		if (meanings != null) {
+			meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));
+		}
+		kept.values().forEach(one -> one.about().ruling().ifPresent(all::add));
+		Set<Finding> findings = new TreeSet<>();
+		all.forEach(ruling -> findings.addAll(ruling.findings()));
+		return List.copyOf(findings);
+	}
+
+	/** Forgets everything, so that the next time all is judged anew. */
+	public void forget() {
+		judged.clear();
+		last = null;
+		rulings.keepOnly(List.of());
+	}
+}
