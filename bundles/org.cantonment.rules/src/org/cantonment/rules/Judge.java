@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.check.BilletCheck;
@@ -14,6 +13,7 @@ import org.cantonment.rules.check.Case;
 import org.cantonment.rules.check.Check;
 import org.cantonment.rules.check.ContinuityCheck;
 import org.cantonment.rules.check.CountCheck;
+import org.cantonment.rules.check.Fills;
 import org.cantonment.rules.check.OptionCheck;
 import org.cantonment.rules.check.PermissionCheck;
 import org.cantonment.rules.check.PointsCheck;
@@ -27,6 +27,7 @@ import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.muster.Supporting;
 import org.cantonment.rules.muster.Tally;
+import org.cantonment.rules.view.Basis;
 import org.cantonment.rules.view.BilletView;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
@@ -60,7 +61,7 @@ public final class Judge {
 		for (Muster muster : musters) {
 			used += muster.tally().points();
 		}
-		List<Finding> findings = new ArrayList<>();
+		List<Basis> findings = new ArrayList<>();
 		List<Placing> placings = new ArrayList<>();
 		for (int i = 0; i < musters.size(); i++) {
 			situation.cancel().check();
@@ -69,7 +70,7 @@ public final class Judge {
 			others.remove(i);
 			Layout layout = Layout.of(musters.get(i), situation.cancel());
 			Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
-					own.isPresent(), situation);
+					own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation));
 			findings.addAll(judge(about, i > 0 && own.isEmpty()));
 			place(layout, placings);
 		}
@@ -78,7 +79,7 @@ public final class Judge {
 		return new Verdict(findings, tallies.get(0), tallies.subList(1, tallies.size()), placings);
 	}
 
-	private static List<Finding> judge(Case about, boolean countedAbove) {
+	private static List<Basis> judge(Case about, boolean countedAbove) {
 		Sink sink = new Sink(about.situation(), about.muster().ruling());
 		for (Check check : CHECKS) {
 			if (!(countedAbove && check instanceof PointsCheck)) {

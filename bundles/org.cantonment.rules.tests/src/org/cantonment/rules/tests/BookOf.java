@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.InRounds;
@@ -14,11 +15,13 @@ import org.cantonment.domain.rules.Act;
 import org.cantonment.domain.rules.Change;
 import org.cantonment.domain.rules.Direction;
 import org.cantonment.domain.rules.Era;
+import org.cantonment.domain.rules.Expectation;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Formation;
 import org.cantonment.domain.rules.Kind;
 import org.cantonment.domain.rules.Limit;
 import org.cantonment.domain.rules.Places;
+import org.cantonment.domain.rules.RuleExample;
 import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.domain.rules.Side;
 import org.cantonment.domain.rules.Support;
@@ -39,6 +42,7 @@ final class BookOf {
 	private final List<Limit> limits = new ArrayList<>();
 	private final List<Change> changes = new ArrayList<>();
 	private final List<Withdrawal> withdrawals = new ArrayList<>();
+	private final List<RuleExample> examples = new ArrayList<>();
 	private Validity when = Validity.ALWAYS;
 
 	BookOf(String name, String... over) {
@@ -123,6 +127,12 @@ final class BookOf {
 		return this;
 	}
 
+	BookOf example(String example, ListOf list, Expectation... gives) {
+		examples.add(new RuleExample(id(example), "", OptionalInt.empty(), Optional.empty(), OptionalInt.empty(),
+				list.build().body(), List.of(gives), List.of()));
+		return this;
+	}
+
 	/** The limits the other way round; nothing may depend on that. */
 	BookOf reversed() {
 		Collections.reverse(limits);
@@ -131,6 +141,6 @@ final class BookOf {
 
 	RuleSet build() {
 		return new RuleSet(Id.of(name), "", over, when, sides, kinds, eras, List.of(), units, formations, supports,
-				limits, List.of(), changes, withdrawals, List.of(), List.of());
+				limits, List.of(), changes, withdrawals, examples, List.of());
 	}
 }

@@ -71,12 +71,12 @@ public final class BilletCheck implements Check {
 		int count = 0;
 		long least = Long.MAX_VALUE;
 		for (Room room : rooms) {
-			Choice choice = Mends.cheapest(about, room.of());
+			Choice choice = about.fills().cheapest(room.of());
 			int wanted = rooms.size() == 1 ? lacking : room.span().min();
-			if (choice != null && wanted > 0 && Mends.cost(about, choice, 0) * wanted < least) {
+			if (choice != null && wanted > 0 && about.fills().cost(choice) * wanted < least) {
 				best = choice;
 				count = wanted;
-				least = Mends.cost(about, choice, 0) * wanted;
+				least = about.fills().cost(choice) * wanted;
 			}
 		}
 		return best == null ? List.of() : List.of(Mends.add(about, billeting.formation().entry().id(), false,

@@ -134,7 +134,7 @@ final class BoundMends {
 			if (ground.formation() == null) {
 				return Mends.addSomewhere(about, of, wanted);
 			}
-			Choice choice = Mends.cheapest(about, of);
+			Choice choice = about.fills().cheapest(of);
 			return choice == null ? List.of() : List.of(Mends.add(about, ground.place(), false, Optional.empty(), choice,
 					wanted));
 		}

@@ -5,10 +5,8 @@ import java.util.OptionalInt;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
-import org.cantonment.rules.muster.Billeting;
 import org.cantonment.rules.muster.Layout;
 import org.cantonment.rules.muster.Muster;
-import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
@@ -22,9 +20,10 @@ import org.cantonment.rules.view.Situation;
  * @param points this part's limit of points, if there is one
  * @param used the points of the whole list
  * @param contingent whether it is a contingent with a limit of its own
+ * @param fills what choices cost at least
  */
 public record Case(ForceList list, Layout layout, List<Muster> others, OptionalInt points, long used,
-		boolean contingent, Situation situation) {
+		boolean contingent, Situation situation, Fills fills) {
 
 	/** The entries, counted and priced. */
 	public Muster muster() {
@@ -53,17 +52,6 @@ public record Case(ForceList list, Layout layout, List<Muster> others, OptionalI
 
 	/** Whether the choice may be taken here and now, as far as its era and side go. */
 	boolean mayTake(Choice choice) {
-		return choice.permission().allowed() && (situation.side().isEmpty() || choice.sides().isEmpty()
-				|| choice.sides().contains(situation.side().get()));
-	}
-
-	/** The billeting of a formation's node. */
-	Billeting billeting(Node formation) {
-		for (Billeting billeting : layout.billetings()) {
-			if (billeting.formation() == formation) {
-				return billeting;
-			}
-		}
-		throw new IllegalArgumentException("Not a formation of this list: " + formation.entry().id());
+		return fills.mayTake(choice);
 	}
 }

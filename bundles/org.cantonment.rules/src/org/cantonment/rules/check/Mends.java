@@ -27,8 +27,6 @@ import org.cantonment.rules.view.UnitView;
 /** The changes of a list that findings propose. */
 final class Mends {
 
-	private static final int DEEPEST = 6;
-
 	private Mends() {
 	}
 
@@ -62,44 +60,6 @@ final class Mends {
 				List.of(new MoveEntry(node.entry().id(), formation.entry().id(), Optional.of(billet))));
 	}
 
-	/** The cheapest of the choices that may be taken here; null if there is none. */
-	static Choice cheapest(Case about, Selector of) {
-		Choice best = null;
-		for (int i = of.nextChoice(0); i >= 0; i = of.nextChoice(i + 1)) {
-			Choice choice = about.ruling().choices().get(i);
-			if (about.mayTake(choice) && (best == null || cost(about, choice, 0) < cost(about, best, 0))) {
-				best = choice;
-			}
-		}
-		return best;
-	}
-
-	/** What a choice costs at least, a formation with its compulsory billets filled as cheaply as can be. */
-	static long cost(Case about, Choice choice, int depth) {
-		long cost = choice.leastPoints();
-		if (choice instanceof FormationView formation && depth < DEEPEST) {
-			for (BilletView billet : formation.billets()) {
-				long least = Long.MAX_VALUE;
-				for (Room room : billet.rooms()) {
-					least = Math.min(least, room.span().min() == 0 ? 0 : fill(about, room, depth));
-				}
-				cost += least == Long.MAX_VALUE ? 0 : least;
-			}
-		}
-		return cost;
-	}
-
-	private static long fill(Case about, Room room, int depth) {
-		long least = 1_000_000_000L;
-		for (int i = room.of().nextChoice(0); i >= 0; i = room.of().nextChoice(i + 1)) {
-			Choice choice = about.ruling().choices().get(i);
-			if (about.mayTake(choice)) {
-				least = Math.min(least, cost(about, choice, depth + 1));
-			}
-		}
-		return least * room.span().min();
-	}
-
 	/** Adds so many of a choice to a place. */
 	static Mend add(Case about, Id parent, boolean support, Optional<String> billet, Choice choice, int count) {
 		OptionalInt strength = choice instanceof UnitView unit ? OptionalInt.of(unit.leastStrength())
@@ -107,7 +67,7 @@ final class Mends {
 		String of = strength.isPresent() ? " of " + strength.getAsInt() : "";
 		Action action = new AddUnit(parent, support, billet, choice.id(), strength, count);
 		return new Mend("Add " + (count == 1 ? "" : count + " ") + choice.title() + of + ", "
-				+ Words.points(cost(about, choice, 0) * count) + '.', List.of(action));
+				+ Words.points(about.fills().cost(choice) * count) + '.', List.of(action));
 	}
 
 	/** Adds a unit of a strength to the list or contingent itself. */
@@ -119,7 +79,7 @@ final class Mends {
 	/** Adds the cheapest of those wanted where the list has a place for it; nothing if there is no such place. */
 	static List<Mend> addSomewhere(Case about, Selector of, int count) {
 		if (!about.ruling().hasFormations()) {
-			Choice choice = cheapest(about, of);
+			Choice choice = about.fills().cheapest(of);
 			return choice == null ? List.of()
 					: List.of(add(about, about.place(), false, Optional.empty(), choice, count));
 		}

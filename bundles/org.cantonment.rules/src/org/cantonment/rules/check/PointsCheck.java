@@ -85,10 +85,9 @@ public final class PointsCheck implements Check {
 		long now = unit.points(node.strength());
 		int best = -1;
 		for (Step step : unit.steps()) {
-			for (int strength = step.from(); strength <= Math.min(step.to(), node.strength() - 1); strength++) {
-				if ((now - unit.points(strength)) * node.copies() >= over && strength > best) {
-					best = strength;
-				}
+			int strength = step.lastWithin(now - (over + node.copies() - 1) / node.copies());
+			if (strength < node.strength() && strength > best && unit.step(strength) == step) {
+				best = strength;
 			}
 		}
 		if (best > 0) {

@@ -9,6 +9,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.rules.view.Basis;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
@@ -17,7 +18,7 @@ public final class Sink {
 
 	private final Situation situation;
 	private final Ruling ruling;
-	private final List<Finding> findings = new ArrayList<>();
+	private final List<Basis> findings = new ArrayList<>();
 
 	/** A sink for one case. */
 	public Sink(Situation situation, Ruling ruling) {
@@ -26,7 +27,7 @@ public final class Sink {
 	}
 
 	/** What was said, in the order in which it was said. */
-	public List<Finding> findings() {
+	public List<Basis> findings() {
 		return findings;
 	}
 
@@ -40,12 +41,12 @@ public final class Sink {
 		if (finding.severity() != Severity.NOTE) {
 			for (Excuse excuse : situation.excuses()) {
 				if (covers(excuse, card, subject)) {
-					findings.add(excused(finding, excuse));
+					findings.add(new Basis(excused(finding, excuse), card, subject));
 					return;
 				}
 			}
 		}
-		findings.add(finding);
+		findings.add(new Basis(finding, card, subject));
 	}
 
 	/** Whether a dispensation covers what is said of this card and subject. */

@@ -37,7 +37,7 @@ public final class SupportCheck implements Check {
 		long min = room.span().min() * supporting.groups()[support.index()];
 		int filled = supporting.placement().filled()[support.index()];
 		if (filled < min) {
-			var choice = Mends.cheapest(about, room.of());
+			var choice = about.fills().cheapest(room.of());
 			List<Mend> mends = choice == null ? List.of() : List.of(Mends.add(about, about.place(), true,
 					Optional.of(support.id().name()), choice, (int) (min - filled)));
 			sink.breach(support.id(), support.id(), "support.short", about.place(), Optional.of(support.rule()),

@@ -47,6 +47,7 @@ final class BookOrder {
 				under.addAll(below.getOrDefault(lower, Set.of()));
 			}
 		}
+		under.remove(book.id());
 		below.put(book.id(), under);
 		books.add(book);
 	}

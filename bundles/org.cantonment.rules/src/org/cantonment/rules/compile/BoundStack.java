@@ -84,8 +84,9 @@ final class BoundStack {
 					next = said;
 				}
 			}
-			turn.add(next);
-			waiting.remove(next);
+			Said<Bound> taken = next == null ? waiting.get(0) : next;
+			turn.add(taken);
+			waiting.remove(taken);
 		}
 		return turn;
 	}

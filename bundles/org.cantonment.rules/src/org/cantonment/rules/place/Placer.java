@@ -15,6 +15,8 @@ import org.cantonment.domain.common.CancelToken;
 public final class Placer {
 
 	private static final int MOST_TRIALS = 4096;
+	private static final int LEAST_TRIALS = 64;
+	private static final int MOST_WORK = 4_000_000;
 
 	private final List<Supply> supplies;
 	private final List<Slot> slots;
@@ -48,17 +50,83 @@ public final class Placer {
 	public static Placement place(List<Supply> supplies, List<Slot> slots, CancelToken cancel) {
 		Placer placer = new Placer(supplies, slots);
 		int[][] candidates = placer.candidates();
+		int most = placer.mostTrials();
+		long bound = placer.bound(candidates);
+		if (ways(candidates, most) > most) {
+			placer.descend(candidates, bound, most, cancel);
+		}
 		int[] digits = new int[slots.size()];
 		boolean more = true;
-		int trials = 0;
-		while (more && placer.bestFaults > 0 && trials++ < MOST_TRIALS) {
+		for (int trial = 0; trial < most && more && placer.bestFaults > bound; trial++) {
 			cancel.check();
 			placer.attempt(candidates, digits);
 			more = next(digits, candidates);
 		}
 		Placement found = placer.best;
-		boolean proven = placer.bestFaults == 0 || !more;
+		boolean proven = placer.bestFaults == bound || !more;
 		return new Placement(found.bays(), found.filled(), found.placed(), found.where(), proven);
+	}
+
+	/** How many ways there are to choose bays, or more than so many. */
+	private static long ways(int[][] candidates, int most) {
+		long ways = 1;
+		for (int s = 0; s < candidates.length && ways <= most; s++) {
+			ways *= candidates[s].length;
+		}
+		return ways;
+	}
+
+	/** Changes one slot's bay after another as long as that helps: a good start where not all ways can be tried. */
+	private void descend(int[][] candidates, long bound, int most, CancelToken cancel) {
+		int[] digits = new int[slots.size()];
+		attempt(candidates, digits);
+		int trials = 0;
+		boolean helped = true;
+		while (helped && bestFaults > bound && trials < most) {
+			helped = false;
+			for (int s = 0; s < digits.length && bestFaults > bound && trials < most; s++) {
+				int kept = digits[s];
+				for (int b = 0; b < candidates[s].length; b++) {
+					long before = bestFaults;
+					cancel.check();
+					digits[s] = b;
+					attempt(candidates, digits);
+					trials++;
+					kept = bestFaults < before ? b : kept;
+					helped |= bestFaults < before;
+				}
+				digits[s] = kept;
+			}
+		}
+	}
+
+	/** Fewer trials where each is costly, so that no list takes longer than a moment. */
+	private int mostTrials() {
+		return Math.max(LEAST_TRIALS, Math.min(MOST_TRIALS, MOST_WORK / (choices.length * slots.size() + groupOf.length + 1)));
+	}
+
+	/** What must be at fault even if every slot could be used through all of its bays at once. */
+	private long bound(int[][] candidates) {
+		List<Slot> loose = new ArrayList<>();
+		boolean choice = false;
+		for (int s = 0; s < candidates.length; s++) {
+			List<Bay> bays = new ArrayList<>();
+			for (int b : candidates[s]) {
+				bays.add(slots.get(s).bays().get(b));
+			}
+			choice |= bays.size() > 1;
+			loose.add(new Slot(List.of(Bay.union(bays))));
+		}
+		if (!choice) {
+			return 0;
+		}
+		Flow flow = new Flow(loose, new int[loose.size()], choices, pins);
+		long unplaced = 0;
+		for (int i = 0; i < groupOf.length; i++) {
+			unplaced += supplies.get(i).count() - flow.place(groupOf[i], supplies.get(i).count());
+		}
+		flow.fillCompulsory();
+		return unplaced + flow.lacking();
 	}
 
 	/** For each slot the bays worth trying: those that somebody here fits, and the least demanding other one. */

@@ -1,7 +1,9 @@
 package org.cantonment.rules.view;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.StringJoiner;
 
 import org.cantonment.domain.common.Id;
 
@@ -25,6 +27,23 @@ public final class Selector {
 		this.supports = (BitSet) supports.clone();
 		this.formations = formations;
 		this.words = words;
+	}
+
+	/** All that any of these means. */
+	public static Selector union(List<Selector> some) {
+		List<Id> ids = new ArrayList<>();
+		BitSet choices = new BitSet();
+		BitSet supports = new BitSet();
+		StringJoiner words = new StringJoiner(" or ");
+		boolean formations = false;
+		for (Selector selector : some) {
+			ids.addAll(selector.ids);
+			choices.or(selector.choices);
+			supports.or(selector.supports);
+			formations |= selector.formations;
+			words.add(selector.words);
+		}
+		return new Selector(ids, choices, supports, formations, words.toString());
 	}
 
 	/** What was written. */

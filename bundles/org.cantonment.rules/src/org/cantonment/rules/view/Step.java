@@ -34,6 +34,17 @@ public record Step(int from, int to, int base, Cost cost, List<Need> needs, Id r
 		return (int) ((wanted - base + cost.points() - 1) / cost.points());
 	}
 
+	/** The greatest strength in it that costs no more than so many points; -1 if none does. */
+	public int lastWithin(long points) {
+		if (points(to) <= points) {
+			return to;
+		}
+		if (!cost.each() || cost.points() <= 0 || points(from) > points) {
+			return -1;
+		}
+		return (int) ((points - base) / cost.points());
+	}
+
 	/** "5", or "2 to 4". */
 	public String words() {
 		return from == to ? Integer.toString(from) : from + " to " + to;
