@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.nio.file.Path;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -74,36 +75,22 @@ class MutationTest {
 		if (mutation.touched().get(1)) {
 			return; // another first line makes another book of it
 		}
-		String[] lines = mutation.text().split("\r\n|\n|\r", -1);
-		Set<Integer> near = new HashSet<>();
-		boolean within = false;
-		int depth = 0;
-		for (int line = 1; line <= lines.length; line++) {
-			int dots = dots(lines[line - 1]);
-			if (mutation.touched().get(line)) {
-				depth = within ? Math.min(depth, dots) : dots;
-				within = true;
-			} else if (within && dots <= depth && dots == 0) {
-				within = false;
-			}
-			if (within) {
-				near.add(line);
-			}
-		}
+		BitSet near = near(mutation);
 		for (LocatedFinding finding : findings) {
-			if (finding.code().startsWith("form.")) {
-				assertTrue(near.contains(finding.line()), name + ": " + finding);
-			}
+			assertTrue(!finding.code().startsWith("form.") || near.get(finding.line()), name + ": " + finding);
 		}
 	}
 
-	private static int dots(String line) {
-		String bare = line.strip();
-		int dots = 0;
-		while (dots < bare.length() && bare.charAt(dots) == '.') {
-			dots++;
+	/** The touched lines, and the lines with dots that follow them. */
+	static BitSet near(Mutation mutation) {
+		String[] lines = mutation.text().split("\r\n|\n|\r", -1);
+		BitSet near = new BitSet();
+		boolean within = false;
+		for (int line = 1; line <= lines.length; line++) {
+			within = mutation.touched().get(line) || within && lines[line - 1].strip().startsWith(".");
+			near.set(line, within);
 		}
-		return dots;
+		return near;
 	}
 
 	private static Set<String> form(List<LocatedFinding> findings) {

@@ -19,6 +19,8 @@ public final class LanguageEditor extends TextEditor {
     /** The context in which the editor's own keys work. */
     public static final String SCOPE = "org.cantonment.editor.scope";
 
+    private static final int MARGIN = 4;
+
     private final DocumentModels models = DocumentModels.all();
     private LanguageOutline outline;
     private Occurrences occurrences;
@@ -37,6 +39,7 @@ public final class LanguageEditor extends TextEditor {
     @Override
     public void createPartControl(Composite parent) {
         super.createPartControl(parent);
+        getSourceViewer().getTextWidget().setLeftMargin(MARGIN);
         getSourceViewer().getTextWidget().addFocusListener(
                 FocusListener.focusGainedAdapter(event -> model().ifPresent(DocumentModel::renewLinks)));
         occurrences = new Occurrences(this);

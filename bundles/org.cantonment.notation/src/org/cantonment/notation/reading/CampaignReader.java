@@ -34,7 +34,7 @@ public final class CampaignReader {
      */
     public static Campaign read(org.cantonment.model.campaign.Campaign book, Reading reading) {
         Id id = reading.at(reading.bookId(), book);
-        Phrases phrases = Phrases.of(reading, book, null, null);
+        Phrases phrases = Phrases.of(reading, book, CampaignPackage.Literals.CAMPAIGN__CURRENCY, book.getCurrency());
         CampaignCards cards = new CampaignCards(reading, phrases);
         Under.each(reading, id, book.getLines(), "a campaign", cards::take);
         return cards.campaign(id, Reading.label(book),
@@ -48,7 +48,7 @@ public final class CampaignReader {
      */
     public static Week readWeek(WeekBook book, Reading reading) {
         Id id = reading.at(reading.bookId(), book);
-        Phrases phrases = Phrases.of(reading, book, null, null);
+        Phrases phrases = Phrases.of(reading, book, null, currency(book));
         int number = reading.atLeastOne(book, CampaignPackage.Literals.WEEK_BOOK__NUMBER, book.getNumber());
         WeekReader week = new WeekReader(reading, phrases, new DeedReader(reading, phrases));
         Under.each(reading, id, book.getLines(), "a week", week::take);
@@ -90,5 +90,12 @@ public final class CampaignReader {
         List<String> notes = new ArrayList<>(Reading.notes(book.getNotes()));
         notes.addAll(Reading.notes(book.getLines()));
         return notes;
+    }
+
+    /** A week reckons in its campaign's currency; what is wrong with that is said there. */
+    private static String currency(WeekBook week) {
+        org.cantonment.model.campaign.Campaign campaign = week.getCampaign();
+        String code = campaign == null || campaign.eIsProxy() ? null : campaign.getCurrency();
+        return code == null || org.cantonment.domain.common.Amounts.currency(code).isEmpty() ? null : code;
     }
 }

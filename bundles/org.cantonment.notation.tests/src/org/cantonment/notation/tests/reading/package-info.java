@@ -1,0 +1,2 @@
+/** Tests that books mean what they say. */
+package org.cantonment.notation.tests.reading;
