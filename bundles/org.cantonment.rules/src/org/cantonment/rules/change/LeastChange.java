@@ -129,6 +129,9 @@ public final class LeastChange {
 	 */
 	private List<Edit> narrowest(State state, Verdict verdict) {
 		Scene scene = new Scene(now, written, situation, state.list());
+		if (situation.points().isPresent() && scene.pointsAdded() > situation.points().getAsInt()) {
+			return List.of();
+		}
 		Places places = new Places(scene);
 		UnitBranches units = new UnitBranches(scene, places);
 		LimitBranches limits = new LimitBranches(scene, places, units);

@@ -80,6 +80,15 @@ final class Scene {
 		return node.entry().id().text().indexOf('+') < 0;
 	}
 
+	/** The points of all that changes added, which nothing takes out again. */
+	long pointsAdded() {
+		long points = 0;
+		for (Node node : muster.nodes()) {
+			points += own(node) ? Math.min(0, node.points()) : node.points();
+		}
+		return points;
+	}
+
 	/** How many of the list's units one of the entry is. */
 	private static long weight(Node node) {
 		return node.count() == 0 ? 0 : node.copies() / node.count();
