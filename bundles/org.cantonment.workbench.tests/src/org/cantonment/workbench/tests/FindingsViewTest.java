@@ -32,6 +32,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,15 @@ class FindingsViewTest {
         Screen.until("three findings", () -> view.rows().size() == 3);
     }
 
+    @AfterEach
+    void showAllAgain() {
+        words().setText("");
+        for (Button button : Widgets.all(Button.class, window(), found -> (found.getStyle() & SWT.CHECK) != 0)) {
+            button.setSelection(true);
+            button.notifyListeners(SWT.Selection, new Event());
+        }
+    }
+
     private Shell window() {
         return view.getSite().getShell();
     }
@@ -69,7 +79,7 @@ class FindingsViewTest {
     @Test
     void closedBooksAreShownGravestFirst() {
         List<FindingRow> rows = view.rows();
-        assertEquals(List.of("Breach", "Breach", "Caution"),
+        assertEquals(List.of("Breach", "Breach", "Note"),
                 rows.stream().map(row -> row.severity().word()).toList());
         assertEquals(List.of("brack-4.list", "ombra-4.list", "ombra-4.list"),
                 rows.stream().map(FindingRow::fileLabel).toList());
@@ -97,8 +107,8 @@ class FindingsViewTest {
         assertEquals("2 Breaches", breaches.getText());
         breaches.setSelection(false);
         breaches.notifyListeners(SWT.Selection, new Event());
-        Screen.until("cautions alone", () -> view.rows().size() == 1);
-        assertEquals("Caution", view.rows().get(0).severity().word());
+        Screen.until("notes alone", () -> view.rows().size() == 1);
+        assertEquals("Note", view.rows().get(0).severity().word());
         breaches.setSelection(true);
         breaches.notifyListeners(SWT.Selection, new Event());
         Screen.until("all again", () -> view.rows().size() == 3);
@@ -106,7 +116,7 @@ class FindingsViewTest {
 
     @Test
     void aThemeCanChangeAfterTheTableHasShrunk() {
-        words().setText("Caution");
+        words().setText("Note");
         Screen.until("one row", () -> view.rows().size() == 1);
         IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
         engine.setTheme(ThemeHandler.DARK, false);
