@@ -2,6 +2,7 @@ package org.cantonment.desk.tests.outside;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import org.cantonment.desk.LocatedFinding;
 import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.notation.text.TextChange;
 
 /** A folder under resources/outside, opened as the workbench and the command line open it. Nothing in it is written. */
 final class Books {
@@ -67,6 +69,17 @@ final class Books {
 	/** The labels of what would mend a finding of a list, the best first. */
 	List<String> mends(String list, int finding) {
 		return snapshot().findings(list(list)).get(finding).mends().stream().map(mend -> mend.label()).toList();
+	}
+
+	/** Does what a finding's best mend says, as an editor would that has not saved. */
+	void mend(String list, int finding) {
+		Path file = list(list);
+		StringBuilder text = new StringBuilder(desk.text(file).orElseThrow());
+		List<TextChange> changes = new ArrayList<>(
+				snapshot().findings(file).get(finding).mends().get(0).changes());
+		changes.sort(Comparator.comparingInt(TextChange::offset).reversed());
+		changes.forEach(c -> text.replace(c.offset(), c.offset() + c.length(), c.text()));
+		desk.update(file, text.toString(), CancelToken.NEVER);
 	}
 
 	/** What every list of the folder costs, by its file's name without the ending. */

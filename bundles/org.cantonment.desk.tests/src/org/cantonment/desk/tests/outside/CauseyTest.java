@@ -32,6 +32,9 @@ class CauseyTest {
 		assertEquals(List.of("reed.list:8 [Marsh-Scouts] breach era.not-yet by "
 				+ "causey.rules:25 [available from Dyke-War]"), books.said("reed"));
 		assertEquals(List.of("Strike Marsh scouts."), books.mends("reed", 0));
+		books.mend("reed", 0);
+		assertEquals(List.of(), books.said("reed"));
+		assertEquals(90, books.points().get("reed"));
 	}
 
 	@Test
@@ -48,6 +51,9 @@ class CauseyTest {
 		assertEquals(List.of("thaw-struck.list:3 [Causey-Squadron] breach billet.short by causey.rules:28 "
 				+ "[billet Line 2 to 3 of Tread-Troop, Crank-Troop, Pike-Car-Troop]"), books.said("thaw-struck"));
 		assertEquals(List.of("Add Pike car troop of 4, 26 points."), books.mends("thaw-struck", 0));
+		books.mend("thaw-struck", 0);
+		assertEquals(List.of(), books.said("thaw-struck"));
+		assertEquals(91, books.points().get("thaw-struck"));
 	}
 
 	@Test
@@ -57,5 +63,8 @@ class CauseyTest {
 		assertEquals(List.of("The list uses 117 points of 100: 17 too many."), books.sentences("thaw-swapped"));
 		// 45 less 27 is 18, just enough; it leaves 99.
 		assertEquals("Take Tread troop at strength 3, 27 points each.", books.mends("thaw-swapped", 0).get(0));
+		books.mend("thaw-swapped", 0);
+		assertEquals(List.of(), books.said("thaw-swapped"));
+		assertEquals(99, books.points().get("thaw-swapped"));
 	}
 }

@@ -47,6 +47,9 @@ class DecreesTest {
 		assertEquals(List.of("1 of 5 Fusilier company has no place in War battalion: billet Centre takes 4 of Fusilier "
 				+ "company and is full."), books.sentences("one-too-many"));
 		assertEquals(List.of("Take out 1 of 5 Fusilier company."), books.mends("one-too-many", 0));
+		books.mend("one-too-many", 0);
+		assertEquals(List.of(), books.said("one-too-many"));
+		assertEquals(3970, books.points().get("one-too-many"));
 	}
 
 	@Test

@@ -1,6 +1,7 @@
 package org.cantonment.desk.tests.outside;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,10 @@ class HouseRulesTest {
 				+ "has 60 points, 4 too many.", "Tread troops (Winter): at most 2 of Tread troop; the list has 3, 1 too "
 				+ "many."), books.sentences("quill-2"));
 		assertEquals(List.of(), books.said("nib-2"));
+		assertTrue(books.mends("quill-2", 0).contains("Strike Tread troop."));
+		books.mend("quill-2", 1);
+		assertEquals(List.of(), books.said("quill-2"));
+		assertEquals(120, books.points().get("quill-2"));
 	}
 
 	@Test
@@ -51,6 +56,9 @@ class HouseRulesTest {
 		assertEquals(List.of("quill-3.list" + THIRD + "breach limit.at-most" + ARMOUR,
 				"quill-3.list" + THIRD + "note limit.relaxed" + WEEKEND), books.said("quill-3"));
 		assertEquals("Take Foot at strength 90, 90 points each.", books.mends("quill-3", 0).get(0));
+		books.mend("quill-3", 0);
+		assertEquals(List.of("quill-3.list" + THIRD + "note limit.relaxed" + WEEKEND), books.said("quill-3"));
+		assertEquals(150, books.points().get("quill-3"));
 		// 40 percent of 150 is 60, exactly; of 149 it is 59.6.
 		assertEquals(List.of("nib-3.list" + THIRD + "note limit.relaxed" + WEEKEND), books.said("nib-3"));
 		assertEquals("Armour (Winter): at most 40 percent of points used on Armour, that is 59.6 of 149; the list has 60 "
