@@ -1,3 +1,4 @@
+# shellcheck shell=bash
 # What the scripts of this folder share. Sourced, not run.
 
 root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
@@ -63,7 +64,7 @@ build() {
   say "building (the first time fetches about 300 MB and takes some minutes)"
   local began
   began="$(mktemp)"
-  "$root/releng/mvn" -B -q -ntp verify -DskipTests -DnoArchives >&2 \
+  "$root/releng/mvn" -B -q -ntp verify -DskipTests -DnoArchives -pl releng/product -am >&2 \
     || { rm -f "$began"; fail "the build failed; see above, or run releng/verify for the whole story."; }
   mv "$began" "$root/releng/product/target/built"
 }

@@ -18,6 +18,7 @@ import org.cantonment.desk.files.TextReading;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.notation.Document;
 import org.cantonment.notation.Library;
 import org.cantonment.notation.Notation;
 
@@ -65,6 +66,22 @@ public final class CampaignDesk {
 		return desk;
 	}
 
+	/**
+	 * Opens a folder without judging it: every text is read for its form and its names, so that editors can begin at
+	 * once. {@link #judge} does the rest.
+	 *
+	 * @param folder   the folder, absolute
+	 * @param cancel   asked between two files
+	 * @param progress told of files read
+	 * @throws Cancelled if the token says so
+	 */
+	public static CampaignDesk openUnjudged(Path folder, CancelToken cancel, Progress progress) {
+		CampaignDesk desk = new CampaignDesk(DeskScope.all(folder));
+		desk.readAll(cancel, progress);
+		desk.library.linkAnew();
+		return desk;
+	}
+
 	/** What the desk looks at. */
 	public DeskScope scope() {
 		return scope;
@@ -87,6 +104,11 @@ public final class CampaignDesk {
 	 * @throws Cancelled if the token says so
 	 */
 	public synchronized DeskSnapshot reload(CancelToken cancel, Progress progress) {
+		readAll(cancel, progress);
+		return settle(cancel, progress);
+	}
+
+	private synchronized void readAll(CancelToken cancel, Progress progress) {
 		FolderScan scan = Files.isDirectory(scope.place()) ? FolderScan.of(scope.place())
 				: new FolderScan(List.of(scope.place()), List.of());
 		Set<Path> found = new LinkedHashSet<>(scan.books());
@@ -105,7 +127,70 @@ public final class CampaignDesk {
 				drop(file);
 			}
 		}
-		return settle(cancel, progress);
+	}
+
+	/**
+	 * Takes in what an editor holds now, without judging anything yet. The file need not exist.
+	 *
+	 * @param file the file, absolute
+	 * @param text its whole text
+	 * @return the book, its form and names up to date; whoever looks into it keeps to one thread
+	 */
+	public synchronized Taken take(Path file, String text) {
+		typed(file, text);
+		return new Taken(library.document(file).orElseThrow(), linkAnew());
+	}
+
+	/**
+	 * Takes a file from the disk again without judging anything yet, like {@link #release}.
+	 *
+	 * @param file the file, absolute
+	 * @return the other books whose links were renewed by it
+	 */
+	public synchronized List<Path> letGo(Path file) {
+		if (Files.exists(file)) {
+			sheet(file).letGo();
+			readFromDisk(file);
+		} else {
+			drop(file);
+		}
+		return linkAnew();
+	}
+
+	/**
+	 * Judges what has changed since this was done last.
+	 *
+	 * @param cancel asked often
+	 * @throws Cancelled if the token says so; what is left is done the next time
+	 */
+	public synchronized DeskSnapshot judge(CancelToken cancel) {
+		return settle(cancel, Progress.SILENT);
+	}
+
+	/** The book of a file; whoever looks into it keeps to one thread. */
+	public synchronized Optional<Document> document(Path file) {
+		return library.document(file);
+	}
+
+	/**
+	 * A book that was taken in.
+	 *
+	 * @param document the book
+	 * @param renewed  the other books whose links were renewed because a name came, went or changed
+	 */
+	public record Taken(Document document, List<Path> renewed) {
+	}
+
+	private List<Path> linkAnew() {
+		return library.linkAnew().stream().map(Document::file).toList();
+	}
+
+	private void typed(Path file, String text) {
+		Sheet sheet = sheet(file);
+		if (!text.equals(sheet.text()) || library.document(file).isEmpty()) {
+			library.put(file, text);
+		}
+		sheet.typed(text);
 	}
 
 	/**
@@ -117,11 +202,7 @@ public final class CampaignDesk {
 	 * @throws Cancelled if the token says so; the text is taken in all the same
 	 */
 	public synchronized DeskSnapshot update(Path file, String text, CancelToken cancel) {
-		Sheet sheet = sheet(file);
-		if (!text.equals(sheet.text()) || library.document(file).isEmpty()) {
-			library.put(file, text);
-		}
-		sheet.typed(text);
+		typed(file, text);
 		return settle(cancel, Progress.SILENT);
 	}
 
@@ -132,12 +213,7 @@ public final class CampaignDesk {
 	 * @throws Cancelled if the token says so; the file is taken in all the same
 	 */
 	public synchronized DeskSnapshot release(Path file, CancelToken cancel) {
-		if (Files.exists(file)) {
-			sheet(file).letGo();
-			readFromDisk(file);
-		} else {
-			drop(file);
-		}
+		letGo(file);
 		return settle(cancel, Progress.SILENT);
 	}
 

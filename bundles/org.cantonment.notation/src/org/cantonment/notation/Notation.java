@@ -57,7 +57,8 @@ public final class Notation {
 
     /** @return whether a file of this name holds a book */
     public static boolean isBook(String fileName) {
-        return ENDINGS.contains(fileName.substring(fileName.lastIndexOf('.') + 1));
+        int dot = fileName.lastIndexOf('.');
+        return dot >= 0 && ENDINGS.contains(fileName.substring(dot + 1));
     }
 
     private static final class Holder {

@@ -12,8 +12,8 @@ public final class CampaignPerspective implements IPerspectiveFactory {
     public static final String ID = "org.cantonment.workbench.perspective";
 
     private static final float LEFT_SHARE = 0.2f;
-    private static final float TOP_SHARE = 0.7f;
-    private static final float MIDDLE_SHARE = 0.74f;
+    private static final float TOP_SHARE = 0.66f;
+    private static final float MIDDLE_SHARE = 0.7f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

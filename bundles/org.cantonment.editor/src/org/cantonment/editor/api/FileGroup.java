@@ -1,9 +1,12 @@
 package org.cantonment.editor.api;
 
 import java.util.Collection;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 import org.eclipse.core.resources.IFile;
-import org.eclipse.xtext.resource.XtextResource;
+import org.eclipse.xtext.util.CancelIndicator;
 
 /**
  * Files that see one another's names: one Xtext resource set and its index. It is entered by the
@@ -12,35 +15,40 @@ import org.eclipse.xtext.resource.XtextResource;
 public interface FileGroup {
 
     /**
-     * The resource of a file, read from the disk if it was not held yet.
+     * Takes in what an open file now says.
      *
      * @param file a file of this group
-     * @return its resource, in this group's resource set; possibly empty, never null
+     * @param text its whole text, saved or not
+     * @return its resource, up to date, and the files that this touches
      */
-    XtextResource resource(IFile file);
+    Taken take(IFile file, String text);
 
     /**
-     * Takes over what an open file now says. Called after every update of its resource, before its
-     * links are looked at.
+     * What the language itself finds in a file that was taken in: slips of syntax, names that lead
+     * nowhere, its own checks.
      *
-     * @param resource the updated resource
-     * @return the open files whose links have to be renewed because a name has come, gone or moved
+     * @param file a file that was taken in
+     * @param cancel asked now and then
+     * @return the findings, with places in the text that was taken in last
+     * @throws RuntimeException or Error of the kind that Xtext cancels with, if cancelled
      */
-    Collection<IFile> updated(XtextResource resource);
+    List<Finding> ownFindings(IFile file, CancelIndicator cancel);
 
     /**
-     * An open file was closed: from now on what the disk says holds.
+     * Asks those who judge what the texts mean.
      *
-     * @param file the closed file
-     * @return the open files whose links have to be renewed
+     * @param cancelled true as soon as something more urgent waits
+     * @return the findings of all files, as of the texts that were taken in last
+     * @throws CancellationException if cancelled; what was done is not lost
      */
-    Collection<IFile> released(IFile file);
+    Judgement judge(BooleanSupplier cancelled);
 
     /**
-     * A file that is not open was made, changed or deleted on the disk.
+     * An open file was closed, or one that is not open was made, changed or deleted on the disk: what the
+     * disk says holds.
      *
      * @param file that file
-     * @return the open files whose links have to be renewed
+     * @return the other files whose links were renewed
      */
-    Collection<IFile> changedOnDisk(IFile file);
+    Collection<IFile> letGo(IFile file);
 }

@@ -2,7 +2,6 @@ package org.cantonment.editor.api;
 
 import java.util.List;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.emf.ecore.EObject;
@@ -42,25 +41,14 @@ public interface LanguageHost {
     FileGroup group(IFile file);
 
     /**
-     * Findings that the language itself does not make: those of whoever judges what the text means.
-     * Called on a thread of its own after the language's findings have been shown, and again when
-     * another open file of the group has changed.
+     * What may stand at a place.
      *
-     * @param file the file
-     * @param text its text, which may differ from what is on the disk
-     * @param cancelled true as soon as the answer is of no use any more
-     * @return findings with places in the given text
+     * @param resource an up-to-date resource
+     * @param text its text
+     * @param offset where the caret stands, in characters from the start
+     * @return suggestions that fit what is typed already, the best first
      */
-    List<Finding> furtherFindings(IFile file, String text, BooleanSupplier cancelled);
-
-    /**
-     * Ways to mend a finding.
-     *
-     * @param resource the resource, up to date with the text the finding was made on
-     * @param finding one of its findings
-     * @return fixes, the best first; empty if there is none
-     */
-    List<Fix> fixes(XtextResource resource, Finding finding);
+    List<Suggestion> complete(XtextResource resource, String text, int offset);
 
     /**
      * The lines of the outline.
@@ -81,12 +69,12 @@ public interface LanguageHost {
     /**
      * The edits that lay out a stretch of the text as it should be.
      *
-     * @param resource an up-to-date resource
+     * @param text the whole text
      * @param offset where the stretch begins, in characters
      * @param length how many characters it has
      * @return edits in ascending order that do not overlap; empty if it is well laid out already
      */
-    List<TextChange> format(XtextResource resource, int offset, int length);
+    List<TextChange> format(String text, int offset, int length);
 
     /**
      * Finer kinds than those the lexer can see.

@@ -1,26 +1,25 @@
 package org.cantonment.editor.model;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 
-import org.cantonment.editor.api.FileGroup;
 import org.cantonment.editor.api.Finding;
+import org.cantonment.editor.api.Judgement;
 import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.api.Severity;
-import org.cantonment.editor.api.TextChange;
+import org.cantonment.editor.api.Taken;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentListener;
-import org.eclipse.xtext.parser.IParseResult;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.CancelIndicator;
 
@@ -39,19 +38,17 @@ public final class DocumentModel implements IDocumentListener {
     private final LanguageHost host;
     private final List<Consumer<Snapshot>> listeners = new CopyOnWriteArrayList<>();
     private final AtomicBoolean queued = new AtomicBoolean();
-    private final AtomicBoolean furtherQueued = new AtomicBoolean();
     private volatile Text latest;
     private volatile Snapshot snapshot = Snapshot.NOTHING;
     private volatile XtextTools tools;
     private volatile String uri = "";
     private volatile boolean disposed;
 
+    private volatile boolean pointsAside;
+
     // what follows belongs to the worker
     private XtextResource resource;
     private String applied;
-    private boolean indexDue;
-    private boolean relinkDue;
-    private volatile boolean pointsAside;
 
     DocumentModel(DocumentModels models, IDocument document, IFile file, LanguageHost host) {
         this.models = models;
@@ -139,7 +136,6 @@ public final class DocumentModel implements IDocumentListener {
         return models.worker().ask(() -> {
             Text text = latest;
             bringUpTo(text.text());
-            catchUp();
             return reader.apply(resource, () -> overtaken(text.version()));
         });
     }
@@ -151,24 +147,11 @@ public final class DocumentModel implements IDocumentListener {
         }
     }
 
-    void relink() {
-        relinkDue = true;
-        schedule();
-    }
-
     void dispose() {
         disposed = true;
         document.removeDocumentListener(this);
         listeners.clear();
-        models.worker().run(() -> models.relink(host.group(file).released(file)));
-    }
-
-    boolean beginFurther() {
-        return furtherQueued.compareAndSet(false, true);
-    }
-
-    void endFurther() {
-        furtherQueued.set(false);
+        models.letGo(host, file);
     }
 
     boolean overtaken(long version) {
@@ -183,26 +166,11 @@ public final class DocumentModel implements IDocumentListener {
         }
         try {
             bringUpTo(text.text());
-            catchUp();
             CancelIndicator cancel = () -> overtaken(text.version());
-            publish(new Examination(host, tools, resource, cancel).run(text.version(), text.text()));
-            models.askFurther(this);
+            publish(new Examination(host, file, tools, resource, cancel).run(text.version(), text.text()));
+            models.judgeLater(host.group(file));
         } catch (Throwable failure) { // Xtext's cancellation is an Error
             failed(failure, text);
-        }
-    }
-
-    /** Lets the others know of new names, and renews what links of this file have lost their aim. */
-    private void catchUp() {
-        if (indexDue) {
-            models.relink(host.group(file).updated(resource));
-            models.pointAside(this);
-            indexDue = false;
-        }
-        if (relinkDue || pointsAside) {
-            resource.relink();
-            relinkDue = false;
-            pointsAside = false;
         }
     }
 
@@ -225,12 +193,12 @@ public final class DocumentModel implements IDocumentListener {
         if (failure instanceof VirtualMachineError fatal) {
             throw fatal;
         }
-        applied = null; // the resource may be half changed: read it anew next time
+        applied = null; // the resource may be half changed: take the text anew next time
         ILog.of(DocumentModel.class).error("Could not examine " + file.getFullPath(), failure);
         Finding finding = new Finding(Severity.CAUTION, "editor.failed",
                 "This file could not be examined; the log has the details. What is shown may be out of date.", 0, 0);
         Snapshot old = snapshot;
-        publish(new Snapshot(text.version(), text.text(), List.of(new Found(finding, List.of(), false)), true,
+        publish(new Snapshot(text.version(), text.text(), List.of(new Found(finding, false)), true,
                 List.of(), old.outline(), List.of()));
     }
 
@@ -238,48 +206,31 @@ public final class DocumentModel implements IDocumentListener {
         if (tools == null) {
             tools = XtextTools.of(host.injector());
         }
-        if (resource == null) {
-            FileGroup group = host.group(file);
-            resource = group.resource(file);
-            IParseResult parsed = resource.getParseResult();
-            uri = resource.getURI().toString();
-            applied = parsed == null ? null : parsed.getRootNode().getText();
-            indexDue = true;
-        }
-        if (applied == null) {
-            reparse(text);
-            return;
-        }
-        TextChange change = TextDifference.between(applied, text);
-        if (change != null) {
+        if (!text.equals(applied)) {
             applied = null;
-            indexDue = true;
-            resource.update(change.offset(), change.length(), change.text());
+            Taken taken = host.group(file).take(file, text);
+            resource = taken.resource();
+            uri = resource.getURI().toString();
             applied = text;
+            models.examineAnew(taken.renewed());
+            models.pointAside(this);
+        } else if (pointsAside) {
+            resource.relink();
         }
+        pointsAside = false;
     }
 
-    private void reparse(String text) {
-        try {
-            indexDue = true;
-            resource.reparse(text);
-            applied = text;
-        } catch (IOException cannotBe) { // the text is in memory
-            throw new UncheckedIOException(cannotBe);
-        }
-    }
-
-    /** Takes the findings of those who judge the meaning; called on the worker. */
-    void takeFurther(long version, List<Finding> further) {
+    /** Takes the findings of those who judge the meaning, if they are of the present text; on the worker. */
+    void takeJudged(Judgement judgement) {
         Snapshot current = snapshot;
-        if (current.version() != version || overtaken(version) || applied == null) {
-            return; // a newer run will ask again
+        if (applied == null || current.version() < 0 || overtaken(current.version())) {
+            return; // the next run asks again
         }
-        Examination examination = new Examination(host, tools, resource, CancelIndicator.NullImpl);
-        List<Found> all = new ArrayList<>(current.findings());
-        all.removeIf(Found::further);
-        for (Finding finding : further) {
-            all.add(examination.found(finding, true));
+        Set<Finding> own = new HashSet<>();
+        current.findings().stream().filter(found -> !found.further()).forEach(found -> own.add(found.finding().bare()));
+        List<Found> all = new ArrayList<>();
+        for (Finding finding : judgement.of(file)) {
+            all.add(new Found(finding, !own.contains(finding.bare())));
         }
         all.sort(Examination.byPlace());
         publish(current.completed(all));

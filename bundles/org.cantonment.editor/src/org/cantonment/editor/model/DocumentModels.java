@@ -4,10 +4,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-import org.cantonment.editor.api.Finding;
+import org.cantonment.editor.api.FileGroup;
+import org.cantonment.editor.api.Judgement;
 import org.cantonment.editor.api.LanguageHost;
 import org.eclipse.core.filebuffers.FileBuffers;
 import org.eclipse.core.filebuffers.IFileBuffer;
@@ -16,7 +19,6 @@ import org.eclipse.core.filebuffers.ITextFileBufferManager;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResourceChangeEvent;
 import org.eclipse.core.resources.ResourcesPlugin;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.IDocument;
 
 /** All open documents of all languages; made and dropped as their file buffers come and go. */
@@ -26,7 +28,7 @@ public final class DocumentModels {
 
     private final LanguageHosts hosts = new LanguageHosts();
     private final LanguageWorker worker = new LanguageWorker("Notation");
-    private final LanguageWorker judge = new LanguageWorker("Findings");
+    private final Set<FileGroup> toJudge = ConcurrentHashMap.newKeySet();
     private final Map<IDocument, DocumentModel> open = new ConcurrentHashMap<>();
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 
@@ -71,7 +73,7 @@ public final class DocumentModels {
      * @return true if nothing is queued and nothing runs
      */
     public boolean idle() {
-        return worker.idle() && judge.idle();
+        return worker.idle();
     }
 
     /**
@@ -138,9 +140,9 @@ public final class DocumentModels {
         }
     }
 
-    void relink(Collection<IFile> files) {
+    void examineAnew(Collection<IFile> files) {
         for (IFile file : files) {
-            of(file).ifPresent(DocumentModel::relink);
+            of(file).ifPresent(DocumentModel::schedule);
         }
     }
 
@@ -152,43 +154,40 @@ public final class DocumentModels {
         }
     }
 
-    void changedOnDisk(IFile file) {
-        if (of(file).isEmpty()) {
-            hosts.forFile(file).ifPresent(host -> worker.run(() -> relink(host.group(file).changedOnDisk(file))));
-        }
-    }
-
-    /** Asks for the findings of the one document, then of those that may depend on it. */
-    void askFurther(DocumentModel changed) {
-        ask(changed);
-        for (DocumentModel other : open.values()) {
-            if (other != changed && other.host() == changed.host() && other.snapshot().version() >= 0
-                    && other.host().group(other.file()) == changed.host().group(changed.file())) {
-                ask(other);
-            }
-        }
-    }
-
-    private void ask(DocumentModel model) {
-        if (!model.beginFurther()) {
-            return; // the question that is queued already will take the newest text
-        }
-        judge.run(() -> {
-            model.endFurther();
-            Snapshot asked = model.snapshot();
-            if (!model.overtaken(asked.version())) {
-                List<Finding> further = further(model, asked);
-                worker.run(() -> model.takeFurther(asked.version(), further));
-            }
+    /** From now on what the disk says of the file holds. */
+    void letGo(LanguageHost host, IFile file) {
+        worker.run(() -> {
+            FileGroup group = host.group(file);
+            examineAnew(group.letGo(file));
+            judgeLater(group);
         });
     }
 
-    private static List<Finding> further(DocumentModel model, Snapshot asked) {
+    void changedOnDisk(IFile file) {
+        if (of(file).isEmpty() && file.getProject().isAccessible()) {
+            hosts.forFile(file).ifPresent(host -> letGo(host, file));
+        }
+    }
+
+    /** Has a group judged as soon as nothing urgent waits. */
+    void judgeLater(FileGroup group) {
+        boolean wanted = open.values().stream().anyMatch(model -> model.host().group(model.file()) == group);
+        if (wanted && toJudge.add(group)) {
+            worker.runLater(() -> judge(group));
+        }
+    }
+
+    private void judge(FileGroup group) {
+        toJudge.remove(group);
         try {
-            return model.host().furtherFindings(model.file(), asked.text(), () -> model.overtaken(asked.version()));
-        } catch (RuntimeException failure) {
-            ILog.of(DocumentModels.class).error("No findings for " + model.file().getFullPath(), failure);
-            return List.of();
+            Judgement judgement = group.judge(worker::urgentWaits);
+            for (DocumentModel model : open.values()) {
+                if (model.host().group(model.file()) == group) {
+                    model.takeJudged(judgement);
+                }
+            }
+        } catch (CancellationException madeRoom) {
+            judgeLater(group);
         }
     }
 }

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
+import org.cantonment.editor.api.FileGroup;
 import org.cantonment.editor.api.Finding;
-import org.cantonment.editor.api.Fix;
 import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.api.Link;
 import org.cantonment.editor.api.Target;
+import org.eclipse.core.resources.IFile;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -26,10 +27,14 @@ final class Examination {
     private final LanguageHost host;
     private final XtextTools tools;
     private final XtextResource resource;
+    private final FileGroup group;
+    private final IFile file;
     private final CancelIndicator cancel;
 
-    Examination(LanguageHost host, XtextTools tools, XtextResource resource, CancelIndicator cancel) {
+    Examination(LanguageHost host, IFile file, XtextTools tools, XtextResource resource, CancelIndicator cancel) {
         this.host = host;
+        this.file = file;
+        this.group = host.group(file);
         this.tools = tools;
         this.resource = resource;
         this.cancel = cancel;
@@ -40,17 +45,12 @@ final class Examination {
             lazy.resolveLazyCrossReferences(cancel);
         }
         List<Found> found = new ArrayList<>();
-        for (Finding finding : LanguageFindings.of(resource, tools, cancel)) {
-            tools.cancelling().checkCanceled(cancel);
-            found.add(found(finding, false));
+        for (Finding finding : group.ownFindings(file, cancel)) {
+            found.add(new Found(finding, false));
         }
+        tools.cancelling().checkCanceled(cancel);
         found.sort(byPlace());
         return new Snapshot(version, text, found, false, host.finerKinds(resource), host.outline(resource), links());
-    }
-
-    Found found(Finding finding, boolean further) {
-        List<Fix> fixes = host.fixes(resource, finding);
-        return new Found(finding, fixes, further);
     }
 
     static Comparator<Found> byPlace() {

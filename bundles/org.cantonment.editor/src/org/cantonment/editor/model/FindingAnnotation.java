@@ -30,7 +30,7 @@ public final class FindingAnnotation extends Annotation implements IQuickFixable
         return found.finding().severity().word() + ": " + found.finding().message();
     }
 
-    /** The finding and its fixes, counted in the text of the snapshot they came with. */
+    /** The finding, its fixes counted in the text of the snapshot they came with. */
     public Found found() {
         return found;
     }
@@ -51,6 +51,6 @@ public final class FindingAnnotation extends Annotation implements IQuickFixable
 
     @Override
     public boolean isQuickFixable() {
-        return !found.fixes().isEmpty();
+        return !found.finding().fixes().isEmpty();
     }
 }

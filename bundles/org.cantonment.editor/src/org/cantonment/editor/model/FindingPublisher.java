@@ -45,7 +45,7 @@ final class FindingPublisher implements Consumer<Snapshot> {
         Map<Finding, Deque<FindingAnnotation>> shown = shown(snapshot.complete());
         Map<Annotation, Position> added = new HashMap<>();
         for (Found found : snapshot.findings()) {
-            Deque<FindingAnnotation> same = shown.get(found.finding());
+            Deque<FindingAnnotation> same = shown.get(found.finding().bare());
             if (same != null && !same.isEmpty()) {
                 same.removeFirst().renew(found);
             } else {
@@ -67,9 +67,7 @@ final class FindingPublisher implements Consumer<Snapshot> {
             if (all.next() instanceof FindingAnnotation mine && (furtherToo || !mine.found().further())) {
                 Position place = annotations.getPosition(mine);
                 Finding said = mine.found().finding();
-                Finding now = place == null ? said
-                        : new Finding(said.severity(), said.code(), said.message(), said.rule(), place.offset,
-                                place.length, said.data());
+                Finding now = place == null ? said.bare() : said.bareAt(place.offset, place.length);
                 shown.computeIfAbsent(now, key -> new ArrayDeque<>()).add(mine);
             }
         }

@@ -49,7 +49,10 @@ public final class FindingHover implements ITextHover {
             if (!finding.rule().isEmpty()) {
                 lines.add("    " + finding.rule());
             }
-            one.fixes().forEach(fix -> lines.add("    Ctrl+1: " + fix.label()));
+            if (!finding.advice().isEmpty()) {
+                lines.add("    " + finding.advice());
+            }
+            finding.fixes().forEach(fix -> lines.add("    Ctrl+1: " + fix.label()));
         }
         String documentation = documentation(textViewer, region.getOffset());
         if (!documentation.isEmpty()) {

@@ -76,7 +76,7 @@ public final class FixAssist implements IQuickAssistProcessor {
     private static void addFixes(IDocument document, FindingAnnotation annotation, Position place, String text,
             List<ICompletionProposal> offers) {
         int moved = place.offset - annotation.found().finding().offset();
-        for (Fix fix : annotation.found().fixes()) {
+        for (Fix fix : annotation.found().finding().fixes()) {
             FixProposal proposal = new FixProposal(fix, moved, text);
             if (proposal.fits(document)) {
                 offers.add(proposal);

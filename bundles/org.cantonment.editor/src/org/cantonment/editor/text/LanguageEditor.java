@@ -6,6 +6,7 @@ import org.cantonment.editor.model.DocumentModel;
 import org.cantonment.editor.model.DocumentModels;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.widgets.Composite;
@@ -18,6 +19,8 @@ public final class LanguageEditor extends TextEditor {
 
     /** The context in which the editor's own keys work. */
     public static final String SCOPE = "org.cantonment.editor.scope";
+
+    private static final int MARGIN = 4;
 
     private final DocumentModels models = DocumentModels.all();
     private LanguageOutline outline;
@@ -37,6 +40,7 @@ public final class LanguageEditor extends TextEditor {
     @Override
     public void createPartControl(Composite parent) {
         super.createPartControl(parent);
+        getSourceViewer().getTextWidget().setLeftMargin(MARGIN);
         getSourceViewer().getTextWidget().addFocusListener(
                 FocusListener.focusGainedAdapter(event -> model().ifPresent(DocumentModel::renewLinks)));
         occurrences = new Occurrences(this);
@@ -79,6 +83,15 @@ public final class LanguageEditor extends TextEditor {
      */
     public ISourceViewer viewer() {
         return getSourceViewer();
+    }
+
+    /**
+     * What is said when the pointer rests on the text; to be asked on any thread but the screen's.
+     *
+     * @return a hover over the present viewer
+     */
+    public ITextHover hover() {
+        return new FindingHover(getSourceViewer());
     }
 
     @Override

@@ -30,9 +30,9 @@ public final class LayoutHandler extends AbstractHandler {
         boolean all = selection.getLength() == 0;
         Display display = Display.getCurrent();
         model.read((resource, cancel) -> {
-            int length = resource.getParseResult().getRootNode().getTotalLength();
-            return all ? model.host().format(resource, 0, length)
-                    : model.host().format(resource, selection.getOffset(), selection.getLength());
+            String text = resource.getParseResult().getRootNode().getText();
+            return all ? model.host().format(text, 0, text.length())
+                    : model.host().format(text, selection.getOffset(), selection.getLength());
         }).whenComplete((changes, failure) -> display.asyncExec(() -> {
             if (failure != null) {
                 ILog.of(LayoutHandler.class).error("Could not lay out " + model.file().getFullPath(), failure);

@@ -3,6 +3,7 @@ package org.cantonment.editor.text;
 import java.util.Locale;
 import java.util.function.Supplier;
 
+import org.cantonment.editor.api.Suggestion;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.DocumentEvent;
@@ -15,25 +16,26 @@ import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.xtext.ide.editor.contentassist.ContentAssistEntry;
 
 /** One completion; stays in the list while what has been typed still begins it. */
 final class Proposal implements ICompletionProposal, ICompletionProposalExtension2, ICompletionProposalExtension6 {
 
-    private final ContentAssistEntry entry;
+    private final Suggestion suggestion;
     private final int start;
+    private final int typedTo;
     private final Supplier<Image> image;
     private int caret = -1;
 
-    Proposal(ContentAssistEntry entry, int offset, Supplier<Image> image) {
-        this.entry = entry;
+    Proposal(Suggestion suggestion, int offset, Supplier<Image> image) {
+        this.suggestion = suggestion;
         this.image = image;
-        start = offset - (entry.getPrefix() == null ? 0 : entry.getPrefix().length());
+        start = suggestion.offset();
+        typedTo = offset;
     }
 
     @Override
     public void apply(IDocument document) {
-        insert(document, start + (entry.getPrefix() == null ? 0 : entry.getPrefix().length()));
+        insert(document, typedTo);
     }
 
     @Override
@@ -43,9 +45,8 @@ final class Proposal implements ICompletionProposal, ICompletionProposalExtensio
 
     private void insert(IDocument document, int offset) {
         try {
-            document.replace(start, offset - start, entry.getProposal());
-            caret = start + (entry.getEscapePosition() == null ? entry.getProposal().length()
-                    : entry.getEscapePosition() - start);
+            document.replace(start, offset - start, suggestion.text());
+            caret = start + suggestion.text().length();
         } catch (BadLocationException overtaken) {
             ILog.of(Proposal.class).info("The place of a proposal is gone", overtaken);
         }
@@ -55,7 +56,7 @@ final class Proposal implements ICompletionProposal, ICompletionProposalExtensio
     public boolean validate(IDocument document, int offset, DocumentEvent event) {
         try {
             String typed = offset < start ? null : document.get(start, offset - start);
-            return typed != null && begins(entry.getProposal(), typed);
+            return typed != null && begins(suggestion.text(), typed);
         } catch (BadLocationException overtaken) {
             return false;
         }
@@ -80,10 +81,9 @@ final class Proposal implements ICompletionProposal, ICompletionProposalExtensio
 
     @Override
     public StyledString getStyledDisplayString() {
-        String label = entry.getLabel() == null ? entry.getProposal() : entry.getLabel();
-        StyledString text = new StyledString(label);
-        if (entry.getDescription() != null && !entry.getDescription().isBlank()) {
-            text.append("  " + entry.getDescription(), StyledString.QUALIFIER_STYLER);
+        StyledString text = new StyledString(suggestion.text());
+        if (!suggestion.description().isEmpty()) {
+            text.append("  " + suggestion.description(), StyledString.QUALIFIER_STYLER);
         }
         return text;
     }
@@ -95,7 +95,7 @@ final class Proposal implements ICompletionProposal, ICompletionProposalExtensio
 
     @Override
     public String getAdditionalProposalInfo() {
-        return entry.getDocumentation();
+        return null;
     }
 
     @Override

@@ -52,7 +52,8 @@ final class DoingReader {
                     : Optional.of(new Claim(new Result(claim.getOwn(), claim.getTheirs())));
         }
         if (act instanceof org.cantonment.model.campaign.Rolled rolled) {
-            return rolled.getValues().isEmpty() ? Optional.empty() : Optional.of(new Rolled(rolled.getValues()));
+            List<Integer> values = Reading.written(rolled.getValues());
+            return values.isEmpty() ? Optional.empty() : Optional.of(new Rolled(values));
         }
         Optional<Doing> game = games.read(deed);
         return game.isPresent() ? game : withThings(act).or(() -> counted(act));

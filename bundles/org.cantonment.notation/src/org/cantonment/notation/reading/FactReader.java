@@ -125,8 +125,8 @@ final class FactReader {
             return some(new Called(id, Reading.text(called.getText()), phrases.when(called.getWhen())));
         }
         if (line instanceof org.cantonment.model.ruleset.Without without) {
-            return some(new Without(id, List.copyOf(without.getNames()), List.copyOf(without.getStrengths()),
-                    phrases.when(without.getWhen())));
+            return some(new Without(id, Reading.written(without.getNames()),
+                    Reading.written(without.getStrengths()), phrases.when(without.getWhen())));
         }
         if (line instanceof org.cantonment.model.ruleset.Says says) {
             return some(new Says(id, Reading.text(says.getText()), Validity.ALWAYS));

@@ -68,7 +68,7 @@ final class PlayerReader {
             leaves.say(fact, Optional.of(
                     reading.atLeastOne(fact, CampaignPackage.Literals.PLAYER_FACT__LEAVES, fact.getLeaves())));
         }
-        fact.getEvenings().stream().filter(evening -> evening != null).forEach(evenings::add);
+        evenings.addAll(Reading.written(fact.getEvenings()));
         newcomer |= fact.isNewcomer();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -107,6 +108,11 @@ public final class Reading {
             ref(target).ifPresent(ids::add);
         }
         return List.copyOf(ids);
+    }
+
+    /** @return the values without those that a half-typed line leaves out */
+    public static <T> List<T> written(List<T> values) {
+        return values.stream().filter(Objects::nonNull).toList();
     }
 
     /** @return a text that is never null */

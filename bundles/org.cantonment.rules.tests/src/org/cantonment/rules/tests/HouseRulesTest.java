@@ -26,6 +26,7 @@ import org.cantonment.domain.rules.Measure;
 import org.cantonment.domain.rules.Rounding;
 import org.cantonment.rules.Judge;
 import org.cantonment.rules.Verdict;
+import org.cantonment.rules.change.Mending;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,29 @@ class HouseRulesTest {
 		assertEquals("Half-Armour (Winter): at most 40 percent of points used on Armour, that is 56 of 140; "
 				+ "the list has 60 points, 4 too many.", armour.message());
 		assertEquals(List.of(), judge(ruling, list(2, 80)).findings());
+	}
+
+	@Test
+	void theMendOfBothIsTriedAndSaysSo() {
+		Ruling ruling = round(2, weekend(Direction.LOOSEN, "Book"));
+		Situation situation = Situation.BARE.withPoints(LIMIT, Optional.empty());
+		Verdict verdict = Judge.judge(ruling, list(3, 80).build(), situation);
+		List<Finding> refined = Mending.refine(ruling, list(3, 80).build(), situation, verdict, 100);
+		assertEquals("Strike Tread-Troop. Mends both breaches.", refined.get(0).mends().get(0).label());
+		assertEquals("Strike Tread-Troop. Mends both breaches.", refined.get(1).mends().get(0).label());
+		assertTrue(refined.get(1).mends().get(1).label().startsWith("Take Foot at strength 90, "));
+	}
+
+	@Test
+	void aMendThatBreaksSomethingElseIsLeftOut() {
+		BookOf tight = new BookOf("Tight").unit("Raft", strength(1, 5)).unit("Punt", strength(1, 4))
+				.limit("More-Rafts", bound(Span.atLeast(2), "Raft")).limit("Few", bound(Span.atMost(2), "Raft", "Punt"));
+		Ruling ruling = Court.ruling(Court.in("Tight/None"), tight);
+		ListOf list = new ListOf("L", "Tight").add(one("Raft"), one("Punt"));
+		Verdict verdict = Judge.judge(ruling, list.build(), Situation.BARE);
+		ListOf same = new ListOf("L", "Tight").add(one("Raft"), one("Punt"));
+		assertEquals(1, verdict.findings().get(0).mends().size());
+		assertEquals(List.of(), Mending.refine(ruling, same.build(), Situation.BARE, verdict, 9).get(0).mends());
 	}
 
 	@Test

@@ -146,6 +146,10 @@ final class Line {
 		return new Line((id, names, when) -> new Successor(id, names.apply(unit), false, when));
 	}
 
+	static Line becomesByDifference(String unit) {
+		return new Line((id, names, when) -> new Successor(id, names.apply(unit), true, when));
+	}
+
 	static Line called(String text) {
 		return new Line((id, names, when) -> new Called(id, text, when));
 	}

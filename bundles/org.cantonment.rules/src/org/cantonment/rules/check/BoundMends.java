@@ -2,7 +2,9 @@ package org.cantonment.rules.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.domain.finding.Mend;
@@ -35,6 +37,7 @@ final class BoundMends {
 		this.bounding = bounding;
 	}
 
+	/** Of entries that are just alike, the last is the one to go. */
 	List<Mend> lessened() {
 		List<Moved> found = new ArrayList<>();
 		for (Node node : ground.nodes()) {
@@ -51,7 +54,9 @@ final class BoundMends {
 			more(found);
 		}
 		found.sort(Comparator.comparingLong(Moved::points));
-		return found.stream().limit(MOST).map(Moved::mend).toList();
+		Map<String, Mend> byLabel = new LinkedHashMap<>();
+		found.forEach(moved -> byLabel.put(moved.mend().label(), moved.mend()));
+		return byLabel.values().stream().limit(MOST).toList();
 	}
 
 	private long points(Node node) {

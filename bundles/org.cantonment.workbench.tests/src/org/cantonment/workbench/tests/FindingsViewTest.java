@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 import org.cantonment.editor.text.LanguageEditor;
+import org.cantonment.workbench.ThemeHandler;
 import org.cantonment.workbench.check.FindingMarkers;
 import org.cantonment.workbench.findings.FindingRow;
 import org.cantonment.workbench.findings.FindingsView;
@@ -18,6 +19,7 @@ import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
@@ -29,6 +31,8 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -43,10 +47,20 @@ class FindingsViewTest {
         campaign = Campaign.anew();
         view = (FindingsView) Campaign.page().showView(FindingsView.ID);
         words().setText("");
+        Screen.until("nothing found", () -> view.rows().isEmpty());
         campaign.write("ombra-4.list", Campaign.LIST.replace("Marsh-Scouts", "Marsh-Scout")
                 .replace("2 Crank-Troop", "2 crank-troop"));
         campaign.write("brack-4.list", "list by Brack round 4\nNo-Such-Unit\n");
         Screen.until("three findings", () -> view.rows().size() == 3);
+    }
+
+    @AfterEach
+    void showAllAgain() {
+        words().setText("");
+        for (Button button : Widgets.all(Button.class, window(), found -> (found.getStyle() & SWT.CHECK) != 0)) {
+            button.setSelection(true);
+            button.notifyListeners(SWT.Selection, new Event());
+        }
     }
 
     private Shell window() {
@@ -65,7 +79,7 @@ class FindingsViewTest {
     @Test
     void closedBooksAreShownGravestFirst() {
         List<FindingRow> rows = view.rows();
-        assertEquals(List.of("Breach", "Breach", "Caution"),
+        assertEquals(List.of("Breach", "Breach", "Note"),
                 rows.stream().map(row -> row.severity().word()).toList());
         assertEquals(List.of("brack-4.list", "ombra-4.list", "ombra-4.list"),
                 rows.stream().map(FindingRow::fileLabel).toList());
@@ -88,15 +102,30 @@ class FindingsViewTest {
         Screen.until("one row", () -> view.rows().size() == 1);
         assertTrue(view.rows().get(0).message().contains("Marsh-Scout"));
         words().setText("");
+        Screen.until("all again", () -> view.rows().size() == 3);
         Button breaches = Widgets.first(Button.class, window(), button -> button.getText().endsWith("Breaches"));
         assertEquals("2 Breaches", breaches.getText());
         breaches.setSelection(false);
         breaches.notifyListeners(SWT.Selection, new Event());
-        Screen.until("cautions alone", () -> view.rows().size() == 1);
-        assertEquals("Caution", view.rows().get(0).severity().word());
+        Screen.until("notes alone", () -> view.rows().size() == 1);
+        assertEquals("Note", view.rows().get(0).severity().word());
         breaches.setSelection(true);
         breaches.notifyListeners(SWT.Selection, new Event());
         Screen.until("all again", () -> view.rows().size() == 3);
+    }
+
+    @Test
+    void aThemeCanChangeAfterTheTableHasShrunk() {
+        words().setText("Note");
+        Screen.until("one row", () -> view.rows().size() == 1);
+        IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
+        engine.setTheme(ThemeHandler.DARK, false);
+        Screen.idle();
+        engine.setTheme(ThemeHandler.LIGHT, false);
+        Screen.idle();
+        words().setText("");
+        Screen.until("all again", () -> view.rows().size() == 3);
+        assertEquals(3, table().getItemCount());
     }
 
     @Test

@@ -1,14 +1,11 @@
 package org.cantonment.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.util.Random;
 
-import org.cantonment.editor.api.TextChange;
 import org.cantonment.editor.api.TextKind;
 import org.cantonment.editor.api.TokenNames;
-import org.cantonment.editor.model.TextDifference;
 import org.cantonment.workbench.check.Lines;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.Document;
@@ -19,28 +16,6 @@ class PlainPartsTest {
 
     private static final long SEED = 20310415;
     private static final String LETTERS = "ab\n";
-
-    @Test
-    void aDifferenceAppliedMakesTheOneTextOfTheOther() {
-        Random random = new Random(SEED);
-        for (int i = 0; i < 2_000; i++) {
-            String before = text(random, 12);
-            String after = text(random, 12);
-            TextChange change = TextDifference.between(before, after);
-            if (before.equals(after)) {
-                assertNull(change);
-            } else {
-                String made = before.substring(0, change.offset()) + change.text() + before.substring(change.end());
-                assertEquals(after, made);
-            }
-        }
-    }
-
-    @Test
-    void aLetterTypedIsADifferenceOfOneLetter() {
-        assertEquals(new TextChange(2, 0, "x"), TextDifference.between("abcd", "abxcd"));
-        assertEquals(new TextChange(1, 2, ""), TextDifference.between("abcd", "ad"));
-    }
 
     /** The platform's own document is the witness; it counts from 0. */
     @Test

@@ -33,7 +33,7 @@ final class FindingsFilter {
         GridLayout layout = new GridLayout(1 + Severity.values().length, false);
         layout.marginHeight = 2;
         layout.marginWidth = 4;
-        layout.horizontalSpacing = 8;
+        layout.horizontalSpacing = 12;
         line.setLayout(layout);
         words = new Text(line, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL | SWT.BORDER);
         words.setMessage("Words to look for");
@@ -46,7 +46,7 @@ final class FindingsFilter {
         }));
         ResourceManager images = new LocalResourceManager(JFaceResources.getResources(), line);
         for (Severity severity : Severity.values()) {
-            Button button = new Button(line, SWT.TOGGLE | SWT.FLAT);
+            Button button = new Button(line, SWT.CHECK);
             button.setImage(images.get(Icons.severity(severity)));
             button.setSelection(true);
             button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));

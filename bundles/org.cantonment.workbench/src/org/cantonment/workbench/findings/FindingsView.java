@@ -7,16 +7,15 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
-import org.eclipse.jface.action.Separator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorPart;
-import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.ide.IDE;
@@ -48,8 +47,7 @@ public final class FindingsView extends ViewPart {
         Composite area = new Composite(parent, SWT.NONE);
         area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         table = new FindingsTable(area, column -> source.ask(source.query().sorted(column)));
-        table.viewer().addOpenListener(event -> openSelected());
-        getSite().setSelectionProvider(table.viewer());
+        table.table().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> openSelected()));
         fillMenu();
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.SELECT_ALL.getId(),
@@ -62,7 +60,6 @@ public final class FindingsView extends ViewPart {
         menu.setRemoveAllWhenShown(true);
         menu.addMenuListener(this::fill);
         table.table().setMenu(menu.createContextMenu(table.table()));
-        getSite().registerContextMenu(menu, table.viewer());
     }
 
     private void fill(IMenuManager menu) {
@@ -73,7 +70,6 @@ public final class FindingsView extends ViewPart {
         menu.add(open);
         menu.add(copy);
         menu.add(copyMessage);
-        menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
     }
 
     private static Action action(String label, Runnable task) {
@@ -91,9 +87,17 @@ public final class FindingsView extends ViewPart {
         }
         filter.count(shown.all());
         table.show(shown.rows(), shown.query());
+        setContentDescription(summary(shown));
+    }
+
+    private String summary(FindingRows.Shown shown) {
         int hidden = shown.all().size() - shown.rows().size();
-        setContentDescription(shown.all().isEmpty() ? "Nothing was found."
-                : shown.rows().size() + " shown" + (hidden == 0 ? "" : ", " + hidden + " hidden by the filter"));
+        int beyond = shown.rows().size() - table.rows().size();
+        if (shown.all().isEmpty()) {
+            return "Nothing was found.";
+        }
+        return table.rows().size() + " shown" + (hidden == 0 ? "" : ", " + hidden + " hidden by the filter")
+                + (beyond == 0 ? "" : ", " + beyond + " more: narrow the view to see them");
     }
 
     /**

@@ -3,9 +3,8 @@ package org.cantonment.workbench.notation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 
+import org.cantonment.notation.Notation;
 import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResource;
@@ -13,9 +12,6 @@ import org.eclipse.core.runtime.CoreException;
 
 /** Which files are books of the notation. */
 public final class Books {
-
-    /** The file name extensions of the books. */
-    public static final Set<String> EXTENSIONS = Set.of("range", "rules", "shelf", "list", "campaign", "week");
 
     private Books() {
     }
@@ -27,8 +23,7 @@ public final class Books {
      * @return true if its extension is one of a book
      */
     public static boolean isBook(IFile file) {
-        String extension = file.getFileExtension();
-        return extension != null && EXTENSIONS.contains(extension.toLowerCase(Locale.ROOT));
+        return Notation.isBook(file.getName());
     }
 
     /**

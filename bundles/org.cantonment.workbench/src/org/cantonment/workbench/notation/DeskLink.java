@@ -3,23 +3,18 @@ package org.cantonment.workbench.notation;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.BooleanSupplier;
 
 import org.cantonment.editor.api.Finding;
+import org.cantonment.editor.api.Judgement;
 import org.cantonment.editor.model.DocumentModels;
-import org.cantonment.editor.model.LanguageFindings;
-import org.cantonment.editor.model.XtextTools;
+import org.cantonment.editor.model.LanguageWorker;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
-import org.eclipse.xtext.resource.XtextResource;
-import org.eclipse.xtext.util.CancelIndicator;
 
-/**
- * The one place where the workbench meets the desk: it turns projects into folders, and the desk's
- * findings into the editor's.
- */
+/** The one place where the workbench meets the desk: one desk for each project. */
 public final class DeskLink {
 
     private static final DeskLink INSTANCE = new DeskLink();
@@ -40,30 +35,35 @@ public final class DeskLink {
     }
 
     /**
-     * Checks all books of a project as they are on the disk.
+     * Checks all books of a project: open ones as they are in their editors, others as they are on the disk.
+     * Makes room for whoever types.
      *
      * @param project an open project
      * @return the findings of every book, to come
      */
     public CompletableFuture<Map<IFile, List<Finding>>> check(IProject project) {
-        return DocumentModels.all().worker().ask(() -> checkNow(project));
+        CompletableFuture<Map<IFile, List<Finding>>> answer = new CompletableFuture<>();
+        LanguageWorker worker = DocumentModels.all().worker();
+        worker.runLater(() -> check(project, worker, answer));
+        return answer;
     }
 
-    private Map<IFile, List<Finding>> checkNow(IProject project) throws CoreException {
-        Map<IFile, List<Finding>> findings = new LinkedHashMap<>();
-        CampaignGroup group = host.groupOf(project);
-        XtextTools tools = XtextTools.of(host.injector());
-        for (IFile book : Books.below(project)) {
-            XtextResource resource = group.peek(book);
-            if (!group.isHeld(book)) {
-                resource.relink(); // what it points to may have been read anew
-            }
-            findings.put(book, LanguageFindings.of(resource, tools, CancelIndicator.NullImpl));
+    private void check(IProject project, LanguageWorker worker,
+            CompletableFuture<Map<IFile, List<Finding>>> answer) {
+        if (answer.isCancelled()) {
+            return;
         }
-        return findings;
-    }
-
-    List<Finding> furtherFindings(IFile file, String text, BooleanSupplier cancelled) {
-        return List.of();
+        try {
+            Judgement judgement = host.groupOf(project).judge(() -> answer.isCancelled() || worker.urgentWaits());
+            Map<IFile, List<Finding>> findings = new LinkedHashMap<>();
+            for (IFile book : Books.below(project)) {
+                findings.put(book, judgement.of(book));
+            }
+            answer.complete(findings);
+        } catch (CancellationException madeRoom) {
+            worker.runLater(() -> check(project, worker, answer));
+        } catch (CoreException | RuntimeException failure) {
+            answer.completeExceptionally(failure);
+        }
     }
 }

@@ -1,22 +1,22 @@
 package org.cantonment.workbench.notation;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
 
 import org.cantonment.editor.api.FileGroup;
-import org.cantonment.editor.api.Finding;
-import org.cantonment.editor.api.Fix;
 import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.api.OutlineNode;
 import org.cantonment.editor.api.StyledRun;
+import org.cantonment.editor.api.Suggestion;
 import org.cantonment.editor.api.TextChange;
 import org.cantonment.editor.api.TextKind;
 import org.cantonment.editor.api.TokenNames;
+import org.cantonment.notation.Notation;
 import org.cantonment.notation.ide.BookIdeSetup;
+import org.cantonment.notation.ide.Completion;
+import org.cantonment.notation.text.Layout;
 import org.cantonment.workbench.Icons;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
@@ -24,14 +24,7 @@ import org.eclipse.core.resources.IResourceChangeEvent;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.resource.ImageDescriptor;
-import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
-import org.eclipse.xtext.formatting2.FormatterRequest;
-import org.eclipse.xtext.formatting2.IFormatter2;
-import org.eclipse.xtext.formatting2.regionaccess.ITextRegionAccess;
-import org.eclipse.xtext.formatting2.regionaccess.ITextReplacement;
-import org.eclipse.xtext.formatting2.regionaccess.TextRegionAccessBuilder;
 import org.eclipse.xtext.resource.XtextResource;
-import org.eclipse.xtext.util.TextRegion;
 
 import com.google.inject.Injector;
 
@@ -39,9 +32,9 @@ import com.google.inject.Injector;
 public final class NotationHost implements LanguageHost {
 
     private final Map<IProject, CampaignGroup> groups = new HashMap<>();
-    private Injector injector;
 
     NotationHost() {
+        Notation.setUpBy(() -> new BookIdeSetup().createInjectorAndDoEMFRegistration());
         ResourcesPlugin.getWorkspace().addResourceChangeListener(event -> forget((IProject) event.getResource()),
                 IResourceChangeEvent.PRE_DELETE | IResourceChangeEvent.PRE_CLOSE);
     }
@@ -52,15 +45,12 @@ public final class NotationHost implements LanguageHost {
 
     @Override
     public Set<String> fileExtensions() {
-        return Books.EXTENSIONS;
+        return Notation.ENDINGS;
     }
 
     @Override
-    public synchronized Injector injector() {
-        if (injector == null) {
-            injector = new BookIdeSetup().createInjectorAndDoEMFRegistration();
-        }
-        return injector;
+    public Injector injector() {
+        return Notation.get().injector();
     }
 
     @Override
@@ -69,17 +59,14 @@ public final class NotationHost implements LanguageHost {
     }
 
     synchronized CampaignGroup groupOf(IProject project) {
-        return groups.computeIfAbsent(project, key -> new CampaignGroup(key, injector()));
+        return groups.computeIfAbsent(project, CampaignGroup::new);
     }
 
     @Override
-    public List<Finding> furtherFindings(IFile file, String text, BooleanSupplier cancelled) {
-        return DeskLink.instance().furtherFindings(file, text, cancelled);
-    }
-
-    @Override
-    public List<Fix> fixes(XtextResource resource, Finding finding) {
-        return DataFixes.of(finding, resource.getParseResult().getRootNode().getText());
+    public List<Suggestion> complete(XtextResource resource, String text, int offset) {
+        return injector().getInstance(Completion.class).at(resource, text, offset).stream()
+                .map(one -> new Suggestion(one.text(), one.description(), one.name() ? "name" : "word", one.offset()))
+                .toList();
     }
 
     @Override
@@ -89,21 +76,14 @@ public final class NotationHost implements LanguageHost {
 
     @Override
     public String documentation(EObject thing) {
-        String said = injector().getInstance(IEObjectDocumentationProvider.class).getDocumentation(thing);
-        return said == null ? "" : said;
+        return Documentation.of(thing);
     }
 
     @Override
-    public List<TextChange> format(XtextResource resource, int offset, int length) {
-        ITextRegionAccess access = injector().getInstance(TextRegionAccessBuilder.class).forNodeModel(resource)
-                .create();
-        FormatterRequest request = injector().getInstance(FormatterRequest.class).setTextRegionAccess(access)
-                .setAllowIdentityEdits(false).addRegion(new TextRegion(offset, length));
-        List<TextChange> changes = new ArrayList<>();
-        for (ITextReplacement one : injector().getInstance(IFormatter2.class).format(request)) {
-            changes.add(new TextChange(one.getOffset(), one.getLength(), one.getReplacementText()));
-        }
-        return changes;
+    public List<TextChange> format(String text, int offset, int length) {
+        return Layout.of(text).stream()
+                .filter(change -> change.offset() <= offset + length && change.offset() + change.length() >= offset)
+                .map(change -> new TextChange(change.offset(), change.length(), change.text())).toList();
     }
 
     @Override
@@ -122,11 +102,6 @@ public final class NotationHost implements LanguageHost {
 
     @Override
     public ImageDescriptor icon(String name) {
-        return Icons.descriptor(switch (name) {
-            case "card" -> "name";
-            case "proposal.KEYWORD" -> "word";
-            case "proposal.REFERENCE", "proposal.VALUE" -> "name";
-            default -> Books.EXTENSIONS.contains(name) ? name : "line";
-        });
+        return Icons.descriptor(name.equals("card") ? "name" : name);
     }
 }

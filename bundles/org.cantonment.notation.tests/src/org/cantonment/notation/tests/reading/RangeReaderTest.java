@@ -27,7 +27,7 @@ import org.cantonment.domain.range.Range;
 import org.cantonment.domain.range.Seller;
 import org.junit.jupiter.api.Test;
 
-/** A range means what its text says, and what makes no sense is said at its place. Expectations are from the notation's own document. */
+/** A range means what its text says; what makes no sense is said in its place. Expected as the notation document says. */
 class RangeReaderTest {
 
     private static final String HEAD = "range Oddbarrow \"Oddbarrow Works\" in EUR\npiece Carrier\npiece Officer\n";

@@ -89,11 +89,12 @@ public final class Campaign {
         Campaign campaign = new Campaign(project);
         try {
             if (!project.exists()) {
-                IProjectDescription description = project.getWorkspace().newProjectDescription(project.getName());
+                project.create(null);
+                project.open(null);
+                IProjectDescription description = project.getDescription();
                 description.setNatureIds(new String[] { CampaignNature.ID });
-                project.create(description, null);
+                project.setDescription(description, null);
             }
-            project.open(null);
             for (var member : project.members()) {
                 if (member instanceof IFile file && !file.getName().startsWith(".")) {
                     file.delete(true, null);

@@ -25,6 +25,7 @@ import org.eclipse.ui.PlatformUI;
 public final class Screen {
 
     private static final int TICK_MILLIS = 10;
+    private static final int SETTLE_MILLIS = 400;
     private static final long LIMIT_NANOS = 30_000_000_000L;
 
     private Screen() {
@@ -93,9 +94,10 @@ public final class Screen {
      */
     public static void picture(String name) {
         Display display = Display.getCurrent();
-        while (display.readAndDispatch()) {
-            display.update();
-        }
+        boolean[] settled = { false };
+        display.timerExec(SETTLE_MILLIS, () -> settled[0] = true);
+        until("what moves has come to rest", () -> settled[0]);
+        display.update();
         Rectangle bounds = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getBounds();
         Image image = new Image(display, bounds.width, bounds.height);
         GC gc = new GC(display);

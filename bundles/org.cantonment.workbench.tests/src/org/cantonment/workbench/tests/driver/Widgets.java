@@ -1,5 +1,7 @@
 package org.cantonment.workbench.tests.driver;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 
 import org.eclipse.swt.widgets.Composite;
@@ -49,5 +51,27 @@ public final class Widgets {
             }
         }
         return null;
+    }
+
+    /**
+     * All widgets of a kind that fit.
+     *
+     * @param <T> the kind
+     * @param kind the kind
+     * @param within where to look
+     * @param fits what they must be like
+     * @return the widgets, possibly none
+     */
+    public static <T extends Control> List<T> all(Class<T> kind, Composite within, Predicate<T> fits) {
+        List<T> found = new ArrayList<>();
+        for (Control child : within.getChildren()) {
+            if (kind.isInstance(child) && fits.test(kind.cast(child))) {
+                found.add(kind.cast(child));
+            }
+            if (child instanceof Composite composite) {
+                found.addAll(all(kind, composite, fits));
+            }
+        }
+        return found;
     }
 }
