@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MutationTest {
 	private static final long SEED = 20310303L;
-	private static final int CASES = 4_000;
+	private static final int CASES = 3_000;
 
 	@TempDir
 	Path folder;

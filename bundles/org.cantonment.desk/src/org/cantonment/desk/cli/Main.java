@@ -64,7 +64,7 @@ public final class Main {
 			return Exit.FINE;
 		}
 		if (call.asksHelp()) {
-			terminal.out().print(call.line().getUsageMessage(Ansi.OFF).replace(System.lineSeparator(), "\n"));
+			terminal.answer(call.line().getUsageMessage(Ansi.OFF).replace(System.lineSeparator(), "\n").stripTrailing());
 			return Exit.FINE;
 		}
 		return switch (call.command()) {

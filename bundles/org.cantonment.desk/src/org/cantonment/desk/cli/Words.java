@@ -53,7 +53,7 @@ final class Words {
 				+ " missing, what is due next.");
 		spec.addOption(OptionSpec.builder("--on").type(String.class).paramLabel("DATE")
 				.description("Stand on this day, as in 2031-04-15; else on the newest one booked.").build());
-		return spec.addPositional(PositionalParamSpec.builder().index("0").arity("1").type(String.class)
+		return spec.addPositional(PositionalParamSpec.builder().index("0").arity("1").required(true).type(String.class)
 				.paramLabel("FOLDER").description("The campaign's folder.").build());
 	}
 
@@ -69,7 +69,7 @@ final class Words {
 	}
 
 	private static PositionalParamSpec paths(String label, String description) {
-		return PositionalParamSpec.builder().index("0..*").arity("1..*").type(String[].class)
+		return PositionalParamSpec.builder().index("0..*").arity("1..*").required(true).type(String[].class)
 				.paramLabel(label).description(description).build();
 	}
 }

@@ -137,6 +137,9 @@ public final class Lookup {
         if (!own.isEmpty()) {
             return own.subList(0, 1);
         }
+        if (found.get(0).getEObjectOrProxy() instanceof RuleSet) {
+            return found; // which books are played is what is being asked: asking it here would go round in a circle
+        }
         Set<String> played = new HashSet<>();
         EObject root = EcoreUtil.getRootContainer(context);
         if (root instanceof ForceList list) {
