@@ -95,6 +95,21 @@ public interface LanguageHost {
     }
 
     /**
+     * How the line after a line begins, when Enter is pressed at its end. Called on the screen's thread.
+     *
+     * @param line the line that is left, without its end
+     * @return the text to begin with; empty for nothing; null to clear the line that is left instead of
+     *         beginning another one
+     */
+    default String nextLine(String line) {
+        int blanks = 0;
+        while (blanks < line.length() && Character.isWhitespace(line.charAt(blanks))) {
+            blanks++;
+        }
+        return line.substring(0, blanks);
+    }
+
+    /**
      * An icon for outline lines and proposals. Called on the screen's thread.
      *
      * @param name a name that this host gave to an outline line, or the kind of a proposal

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.jface.text.DefaultInformationControl;
+import org.eclipse.jface.text.IAutoEditStrategy;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IInformationControlCreator;
 import org.eclipse.jface.text.ITextHover;
@@ -38,6 +39,11 @@ final class EditorConfiguration extends TextSourceViewerConfiguration {
     @Override
     public IReconciler getReconciler(ISourceViewer viewer) {
         return null; // the document's model follows the text by itself
+    }
+
+    @Override
+    public IAutoEditStrategy[] getAutoEditStrategies(ISourceViewer viewer, String contentType) {
+        return new IAutoEditStrategy[] { new LineContinuation() };
     }
 
     @Override

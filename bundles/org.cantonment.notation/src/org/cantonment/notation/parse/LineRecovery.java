@@ -1,6 +1,5 @@
 package org.cantonment.notation.parse;
 
-import org.antlr.runtime.BitSet;
 import org.antlr.runtime.IntStream;
 import org.antlr.runtime.RecognitionException;
 import org.antlr.runtime.TokenStream;
@@ -31,14 +30,6 @@ final class LineRecovery extends InternalBookParser {
             stumbles = 0;
         }
         super.recover(input, error);
-    }
-
-    /** Whatever is passed over, the line's end is not: an open rule waits for it, if none nearer then the line's own. */
-    @Override
-    protected BitSet computeErrorRecoverySet() {
-        BitSet stops = super.computeErrorRecoverySet();
-        stops.add(RULE_EOL);
-        return stops;
     }
 
     private static boolean limitsLine(int token) {

@@ -45,13 +45,18 @@ final class BoundMends {
 			long copies = node.count() == 0 ? 0 : ground.copies(node) / node.count();
 			if (share > 0 && copies > 0) {
 				long needed = needed(node, copies);
-				if (needed > 0 && needed <= node.count()) {
+				if (needed > 0 && needed <= node.count() && leavesEnough(node, needed, copies)) {
 					found.add(new Moved(Mends.take(node, (int) needed), points(node) / node.count() * needed));
 				}
 			}
 		}
 		if (view.bound().measure() == Measure.PERCENT_OF_USED && view.bound().span().max() > 0) {
 			more(found);
+		}
+		if (found.isEmpty() && view.bound().measure() == Measure.POINTS) {
+			String exactly = view.bound().span().min() == view.bound().span().max() ? "exactly " : "at least ";
+			return List.of(Mend.advice("Take out " + exactly + Words.points(bounding.wholeOver()) + " of "
+					+ view.of().words() + '.'));
 		}
 		found.sort(Comparator.comparingLong(Moved::points));
 		Map<String, Mend> byLabel = new LinkedHashMap<>();
@@ -82,6 +87,17 @@ final class BoundMends {
 			off = (excess + left - 1) / left;
 		}
 		return (off + each - 1) / each;
+	}
+
+	/** Whether the bound's lower end holds when so many of an entry are gone. */
+	private boolean leavesEnough(Node node, long gone, long copies) {
+		Measure measure = view.bound().measure();
+		long removed = gone * (measure == Measure.COUNT ? copies : ground.points(node) / node.count());
+		long left = bounding.value() - removed;
+		if (measure == Measure.PERCENT_OF_USED) {
+			return left * HUNDRED >= (bounding.base() - removed) * view.bound().span().min();
+		}
+		return left * bounding.divisor() >= bounding.least();
 	}
 
 	/** A share of the points used also falls if something else is added, or something else is taken stronger. */

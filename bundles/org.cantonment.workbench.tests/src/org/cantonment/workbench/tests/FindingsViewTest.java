@@ -57,7 +57,7 @@ class FindingsViewTest {
     @AfterEach
     void showAllAgain() {
         words().setText("");
-        for (Button button : Widgets.all(Button.class, window(), found -> (found.getStyle() & SWT.CHECK) != 0)) {
+        for (Button button : Widgets.all(Button.class, window(), found -> (found.getStyle() & SWT.TOGGLE) != 0)) {
             button.setSelection(true);
             button.notifyListeners(SWT.Selection, new Event());
         }
@@ -109,6 +109,7 @@ class FindingsViewTest {
         breaches.notifyListeners(SWT.Selection, new Event());
         Screen.until("notes alone", () -> view.rows().size() == 1);
         assertEquals("Note", view.rows().get(0).severity().word());
+        assertEquals("2 Breaches, hidden", breaches.getText());
         breaches.setSelection(true);
         breaches.notifyListeners(SWT.Selection, new Event());
         Screen.until("all again", () -> view.rows().size() == 3);
@@ -173,7 +174,7 @@ class FindingsViewTest {
         campaign.project().build(IncrementalProjectBuilder.FULL_BUILD, null);
         Screen.idle();
         assertEquals(Arrays.toString(before), Arrays.toString(markers()));
-        campaign.write("brack-4.list", "list by Brack round 4\nTread-Troop of 3\n");
+        campaign.write("brack-4.list", Campaign.LIST.replace("by Ombra", "by Brack"));
         Screen.until("one finding less", () -> view.rows().size() == 2);
         assertEquals(2, markers().length);
         assertTrue(Arrays.stream(markers()).allMatch(id -> Arrays.stream(before).anyMatch(old -> old == id)));

@@ -62,17 +62,17 @@ class HelpWhileTypingTest {
     void aNameIsProposedAndTaken() {
         OpenBook list = campaign.open("ombra-4.list");
         list.caretBehind("Marsh-Scouts");
-        list.type("\n  . Tre");
+        list.type("\nTre");
         list.run("org.eclipse.ui.edit.text.contentAssist.proposals");
-        Screen.until("one proposal is put in", () -> list.text().contains("\n  . Tread-Troop"));
-        assertTrue(list.text().endsWith("  . Marsh-Scouts\n  . Tread-Troop\n"), list.text());
+        Screen.until("the one proposal is put in",
+                () -> list.text().endsWith("  . Marsh-Scouts\n  . Tread-Troop\n"));
     }
 
     @Test
     void severalNamesAreShownToChooseFrom() {
         OpenBook list = campaign.open("ombra-4.list");
         list.caretBehind("Marsh-Scouts");
-        list.type("\n  . ");
+        list.type("\n");
         list.run("org.eclipse.ui.edit.text.contentAssist.proposals");
         Screen.until("units are proposed", () -> proposals().stream().anyMatch(text -> text.startsWith("Crank-Troop")));
         assertTrue(proposals().stream().anyMatch(text -> text.equals("Crank-Troop  unit, Crank troop")),
@@ -91,6 +91,18 @@ class HelpWhileTypingTest {
         Event event = new Event();
         event.item = table.getItem(index);
         return event;
+    }
+
+    @Test
+    void enterCarriesTheDotsOnAndASecondEnterEndsThem() {
+        OpenBook list = campaign.open("ombra-4.list");
+        list.caretBehind("Marsh-Scouts");
+        list.type("\n");
+        assertEquals(Campaign.LIST + "  . \n", list.text());
+        list.type("\n");
+        assertEquals(Campaign.LIST + "\n", list.text());
+        list.type("support\n");
+        assertEquals(Campaign.LIST + "support\n\n", list.text());
     }
 
     @Test

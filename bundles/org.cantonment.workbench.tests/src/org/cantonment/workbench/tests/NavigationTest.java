@@ -36,7 +36,7 @@ class NavigationTest {
         assertEquals("The Herons", squadron.detail());
         assertEquals(4, squadron.children().size());
         list.caretBehind("Marsh-Scouts");
-        list.type("\n  . Tread-Troop of 3");
+        list.type("\nTread-Troop of 3");
         Screen.until("the outline has one line more",
                 () -> outline.shown().get(0).children().get(0).children().size() == 5);
         assertEquals("Tread-Troop of 3", outline.shown().get(0).children().get(0).children().get(4).label());

@@ -44,7 +44,7 @@ class SecondOpinionTest {
     void fastTyping() throws IOException {
         OpenBook list = campaign.open("ombra-4.list");
         list.caretBehind("Marsh-Scouts");
-        list.type("\n  . Tread-Troop of 3\n  . Nobody\n  . Crank-Troop of 4");
+        list.type("\nTread-Troop of 3\nNobody\nCrank-Troop of 4");
         compare(list, "fast typing");
         assertEquals(list.model().version(), list.model().snapshot().version());
         assertEquals(list.text(), list.model().snapshot().text());

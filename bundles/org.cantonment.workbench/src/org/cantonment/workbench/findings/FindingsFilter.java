@@ -25,6 +25,7 @@ import org.eclipse.swt.widgets.Text;
 final class FindingsFilter {
 
     private final Text words;
+    private final Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
     private final Map<Severity, Button> switches = new EnumMap<>(Severity.class);
 
     FindingsFilter(Composite parent, Supplier<FindingQuery> present, Consumer<FindingQuery> ask, Runnable leave) {
@@ -46,12 +47,15 @@ final class FindingsFilter {
         }));
         ResourceManager images = new LocalResourceManager(JFaceResources.getResources(), line);
         for (Severity severity : Severity.values()) {
-            Button button = new Button(line, SWT.CHECK);
+            Button button = new Button(line, SWT.TOGGLE);
             button.setImage(images.get(Icons.severity(severity)));
             button.setSelection(true);
             button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
-            button.addSelectionListener(SelectionListener.widgetSelectedAdapter(
-                    event -> ask.accept(present.get().with(severity, button.getSelection()))));
+            button.setToolTipText("Show or hide: " + plural(severity).toLowerCase(Locale.ROOT));
+            button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+                label(severity);
+                ask.accept(present.get().with(severity, button.getSelection()));
+            }));
             switches.put(severity, button);
         }
         count(List.of());
@@ -71,17 +75,20 @@ final class FindingsFilter {
 
     /** Shows how many there are of each severity, shown or not. */
     void count(List<FindingRow> all) {
-        boolean wider = false;
-        for (Map.Entry<Severity, Button> entry : switches.entrySet()) {
-            long count = all.stream().filter(row -> row.severity() == entry.getKey()).count();
-            String label = count == 1 ? "1 " + entry.getKey().word() : count + " " + plural(entry.getKey());
-            if (!label.equals(entry.getValue().getText())) {
-                entry.getValue().setText(label);
-                entry.getValue().setToolTipText("Show or hide: " + plural(entry.getKey()).toLowerCase(Locale.ROOT));
-                wider = true;
-            }
+        for (Severity severity : switches.keySet()) {
+            counts.put(severity, (int) all.stream().filter(row -> row.severity() == severity).count());
+            label(severity);
         }
-        if (wider) {
+    }
+
+    /** Whether it is pressed is said in words too: not every theme draws it. */
+    private void label(Severity severity) {
+        Button button = switches.get(severity);
+        int count = counts.getOrDefault(severity, 0);
+        String label = (count == 1 ? "1 " + severity.word() : count + " " + plural(severity))
+                + (button.getSelection() ? "" : ", hidden");
+        if (!label.equals(button.getText())) {
+            button.setText(label);
             words.getParent().requestLayout();
         }
     }

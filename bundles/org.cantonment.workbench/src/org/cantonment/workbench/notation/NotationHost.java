@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.cantonment.editor.api.FileGroup;
 import org.cantonment.editor.api.LanguageHost;
@@ -30,6 +32,8 @@ import com.google.inject.Injector;
 
 /** The notation as a language to be edited. */
 public final class NotationHost implements LanguageHost {
+
+    private static final Pattern DOTS = Pattern.compile("(?<dots>\\s*\\.+)(?<rest>.*)");
 
     private final Map<IProject, CampaignGroup> groups = new HashMap<>();
 
@@ -98,6 +102,16 @@ public final class NotationHost implements LanguageHost {
             case "RULE_DOT1", "RULE_DOT2", "RULE_DOT3", "RULE_DOT4" -> TextKind.SIGN;
             default -> TokenNames.kindOf(tokenName);
         };
+    }
+
+    /** A dotted line is followed by its sibling; a line with nothing behind its dots was the end of them. */
+    @Override
+    public String nextLine(String line) {
+        Matcher dots = DOTS.matcher(line);
+        if (!dots.matches()) {
+            return "";
+        }
+        return dots.group("rest").isBlank() ? null : dots.group("dots") + " ";
     }
 
     @Override
