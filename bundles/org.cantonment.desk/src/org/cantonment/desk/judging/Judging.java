@@ -31,6 +31,9 @@ public final class Judging {
 	/** The judge failed on a list, by a fault of the program. */
 	public static final String FAILED = "list.failed";
 
+	/** A campaign turns on a check that nobody has brought. */
+	public static final String CHECK_UNKNOWN = "check.unknown";
+
 	private static final Logger LOG = System.getLogger(Judging.class.getName());
 
 	/**
@@ -136,6 +139,11 @@ public final class Judging {
 		kept.values().forEach(one -> one.about().ruling().ifPresent(all::add));
 		Set<Finding> findings = new TreeSet<>();
 		all.forEach(ruling -> findings.addAll(ruling.findings()));
+		if (meanings != null) {
+			meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
+					CHECK_UNKNOWN, Severity.CAUTION, check.id(), "No check called '" + check.name()
+							+ "' is installed here, so nothing is judged by it."))));
+		}
 		return List.copyOf(findings);
 	}
 
