@@ -102,9 +102,8 @@ public final class BilletCheck implements Check {
 					wrongKind(about, billeting, child), mends);
 			return;
 		}
-		String many = surplus == child.count() ? Words.entry(child) + " has"
-				: surplus + " of " + Words.entry(child) + (surplus == 1 ? " has" : " have");
-		sink.breach(id, child.choice().id(), "billet.full", child.entry().id(), rule, many + " no place in "
+		String many = surplus == child.count() ? Words.entry(child) : surplus + " of " + Words.entry(child);
+		sink.breach(id, child.choice().id(), "billet.full", child.entry().id(), rule, "No place for " + many + " in "
 				+ Words.entry(billeting.formation()) + ": " + String.join("; ", full) + '.', mends);
 	}
 

@@ -43,7 +43,7 @@ class DecreesTest {
 	void oneCompanyTooManyIsNamedAtItsBillet() {
 		assertEquals(List.of("one-too-many.list:59 [5 Fusiliers] breach billet.full by " + CENTRE),
 				books.said("one-too-many"));
-		assertEquals(List.of("1 of 5 Fusilier company has no place in War battalion: billet Centre takes 4 of Fusilier "
+		assertEquals(List.of("No place for 1 of 5 Fusilier company in War battalion: billet Centre takes 4 of Fusilier "
 				+ "company and is full."), books.sentences("one-too-many"));
 		assertEquals(List.of("Take out 1 of 5 Fusilier company."), books.mends("one-too-many", 0));
 		books.mend("one-too-many", 0);
