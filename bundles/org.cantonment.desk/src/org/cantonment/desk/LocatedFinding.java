@@ -38,6 +38,8 @@ public record LocatedFinding(Path file, int line, int column, int offset, int le
 	public record RulePlace(Id id, Path file, int line) {
 	}
 
+	private static final int LONGEST = 600;
+
 	private static final Comparator<LocatedFinding> ORDER = Comparator.comparing((LocatedFinding f) -> f.file())
 			.thenComparingInt(LocatedFinding::line).thenComparingInt(LocatedFinding::column)
 			.thenComparing(LocatedFinding::severity).thenComparing(LocatedFinding::code)
@@ -57,8 +59,13 @@ public record LocatedFinding(Path file, int line, int column, int offset, int le
 	static LocatedFinding of(Path file, LineStarts lines, TextFinding finding, RulePlace rule) {
 		int offset = finding.offset();
 		return new LocatedFinding(file, lines.lineOf(offset) + 1, lines.columnOf(offset) + 1, offset,
-				finding.length(), finding.severity(), finding.code(), finding.message(), Optional.ofNullable(rule),
-				finding.mends());
+				finding.length(), finding.severity(), finding.code(), readable(finding.message()),
+				Optional.ofNullable(rule), finding.mends());
+	}
+
+	// A message may quote what somebody wrote, and nothing keeps that from being a million letters long.
+	private static String readable(String message) {
+		return message.length() <= LONGEST ? message : message.substring(0, LONGEST - 1) + "\u2026";
 	}
 
 	/** By file, line and column, then the gravest first. */

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -11,11 +13,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.FindingCodes;
 import org.cantonment.desk.LocatedFinding;
+import org.cantonment.desk.files.FolderScan;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.junit.jupiter.api.Test;
@@ -27,19 +31,35 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MutationTest {
 	private static final long SEED = 20310303L;
-	private static final int CASES = 3_000;
 
 	@TempDir
 	Path folder;
 
 	@Test
-	void everySpoiltBookGetsAnAnswer() {
-		Map<String, String> files = SmallWar.files();
+	void everySpoiltBookOfTheSmallWarGetsAnAnswer() {
 		SmallWar.into(folder);
+		spoil(SmallWar.files(), 2_500);
+	}
+
+	@Test
+	void everySpoiltBookOfTheExampleGetsAnAnswer() throws IOException {
+		Path example = Project.file("examples/lake-war");
+		Map<String, String> files = new TreeMap<>();
+		for (Path book : FolderScan.of(example).books()) {
+			String name = example.relativize(book).toString();
+			files.put(name, Files.readString(book));
+			Files.createDirectories(folder.resolve(name).getParent());
+			Files.copy(book, folder.resolve(name));
+		}
+		assertTrue(files.size() > 10, "the example is there");
+		spoil(files, 1_000);
+	}
+
+	private void spoil(Map<String, String> files, int cases) {
 		CampaignDesk desk = CampaignDesk.open(folder, CancelToken.NEVER, Progress.SILENT);
 		Set<String> before = form(desk.snapshot().findings());
 		Mutator mutator = new Mutator(files, SEED);
-		for (int i = 0; i < CASES; i++) {
+		for (int i = 0; i < cases; i++) {
 			Mutation mutation = mutator.next();
 			Path file = folder.resolve(mutation.file());
 			String name = "case " + i + ", " + mutation.what();
@@ -72,13 +92,23 @@ class MutationTest {
 
 	// What cannot be read is told where the damage is, or on lines that belong to a damaged line or to one that is gone.
 	private static void nearTheDamage(List<LocatedFinding> findings, Mutation mutation, String name) {
-		if (mutation.touched().get(1)) {
+		if (mutation.touched().nextSetBit(0) <= head(mutation.text())) {
 			return; // another first line makes another book of it
 		}
 		BitSet near = near(mutation);
 		for (LocatedFinding finding : findings) {
 			assertTrue(!finding.code().startsWith("form.") || near.get(finding.line()), name + ": " + finding);
 		}
+	}
+
+	// The line that says what the book is: the first that is not empty and no remark.
+	private static int head(String text) {
+		String[] lines = text.split("\r\n|\n|\r", -1);
+		int line = 1;
+		while (line < lines.length && (lines[line - 1].isBlank() || lines[line - 1].strip().startsWith("#"))) {
+			line++;
+		}
+		return line;
 	}
 
 	/** The touched lines, and the lines with dots that follow them. */

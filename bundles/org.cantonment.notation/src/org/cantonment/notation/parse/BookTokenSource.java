@@ -115,7 +115,7 @@ public final class BookTokenSource implements TokenSource {
         lineOpen = true;
         if (first) {
             begin(token);
-        } else if (token.getStartIndex() - lineStart > LONGEST) {
+        } else if (token.getStopIndex() - lineStart > LONGEST) {
             swallow(token);
         } else {
             if (isDots(token) || isOurs(token)) {

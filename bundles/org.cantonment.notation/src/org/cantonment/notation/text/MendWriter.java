@@ -15,6 +15,7 @@ import org.cantonment.domain.finding.SetCount;
 import org.cantonment.domain.finding.SetOption;
 import org.cantonment.domain.finding.SetStrength;
 import org.cantonment.domain.finding.SetText;
+import org.cantonment.domain.finding.Unpin;
 import org.cantonment.model.book.Line;
 import org.cantonment.model.force.Entry;
 import org.cantonment.model.force.ForcePackage;
@@ -75,6 +76,9 @@ public final class MendWriter {
         if (action instanceof MoveEntry move) {
             return move.billet().flatMap(billet -> entry(move.entry()).map(entry -> pin(entry, billet)))
                     .orElse(List.of());
+        }
+        if (action instanceof Unpin unpin) {
+            return entry(unpin.entry()).map(this::unpin).orElse(List.of());
         }
         if (action instanceof SetText set) {
             EObject object = document.places().get(set.place());
@@ -167,6 +171,15 @@ public final class MendWriter {
         }
         ITextRegion line = NodeModelUtils.findActualNodeFor(entry).getTextRegion();
         return List.of(new TextChange(line.getOffset(), 0, billet + ": "));
+    }
+
+    /** From the billet's name to what the line says next. */
+    private List<TextChange> unpin(Entry entry) {
+        return region(entry, ForcePackage.Literals.ENTRY__BILLET).map(written -> {
+            int end = region(entry, ForcePackage.Literals.ENTRY__COUNT)
+                    .or(() -> region(entry, ForcePackage.Literals.ENTRY__WHAT)).map(ITextRegion::getOffset).orElse(0);
+            return List.of(new TextChange(written.getOffset(), Math.max(0, end - written.getOffset()), ""));
+        }).orElse(List.of());
     }
 
     private List<TextChange> add(AddUnit unit) {
