@@ -2,6 +2,8 @@ package org.cantonment.workbench;
 
 import java.util.Optional;
 
+import org.apache.log4j.Level;
+import org.apache.log4j.LogManager;
 import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.model.DocumentModels;
 import org.cantonment.workbench.notation.DeskLink;
@@ -22,6 +24,12 @@ public final class Application implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        if (System.getenv("DBUS_SESSION_BUS_ADDRESS") == null) {
+            // without a session bus SWT would complain on the terminal that it cannot be told of a log-out
+            System.setProperty("org.eclipse.swt.internal.SessionManagerDBus.disable", "true");
+        }
+        // the parser's own log has nothing for people, and no place to write to
+        LogManager.getLoggerRepository().setThreshold(Level.OFF);
         Display display;
         try {
             display = PlatformUI.createDisplay();

@@ -40,4 +40,14 @@ public record Rule(String name, String uri, int line) {
     public String label() {
         return isPlaced() ? name + ", line " + line : name;
     }
+
+    /**
+     * The rule's own name, without the book it stands in, and its line.
+     *
+     * @return what is shown where there is little room; empty if there is no rule
+     */
+    public String shortLabel() {
+        String own = name.substring(name.lastIndexOf('/') + 1);
+        return isPlaced() ? own + ", line " + line : own;
+    }
 }

@@ -17,8 +17,11 @@ import org.cantonment.editor.model.FindingAnnotation;
 import org.cantonment.editor.model.Found;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.text.DefaultInformationControl;
+import org.eclipse.jface.text.IInformationControlCreator;
 import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.ITextHover;
+import org.eclipse.jface.text.ITextHoverExtension;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.Position;
 import org.eclipse.jface.text.Region;
@@ -29,7 +32,7 @@ import org.eclipse.xtext.resource.EObjectAtOffsetHelper;
 import org.eclipse.xtext.resource.XtextResource;
 
 /** Says what was found at a place, or else what the name there stands for. */
-public final class FindingHover implements ITextHover {
+public final class FindingHover implements ITextHover, ITextHoverExtension {
 
     private static final int LIMIT_SECONDS = 2;
 
@@ -59,6 +62,12 @@ public final class FindingHover implements ITextHover {
             lines.add(documentation);
         }
         return lines.isEmpty() ? null : String.join("\n", lines);
+    }
+
+    /** Plain text: the lines of a card stay lines. */
+    @Override
+    public IInformationControlCreator getHoverControlCreator() {
+        return parent -> new DefaultInformationControl(parent, (String) null, null);
     }
 
     @Override

@@ -14,7 +14,7 @@ import org.eclipse.ui.PlatformUI;
 final class KindColours {
 
     private static final Map<TextKind, Integer> FONTS = new EnumMap<>(Map.of(TextKind.KEYWORD, SWT.BOLD,
-            TextKind.DEFINITION, SWT.BOLD, TextKind.REMARK, SWT.ITALIC));
+            TextKind.DEFINITION, SWT.BOLD, TextKind.SIGN, SWT.BOLD, TextKind.REMARK, SWT.ITALIC));
 
     private final Runnable changed;
     private final IPropertyChangeListener listener;

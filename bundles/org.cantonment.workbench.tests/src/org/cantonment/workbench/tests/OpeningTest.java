@@ -31,6 +31,7 @@ class OpeningTest {
     void theBooksStayWhereTheyAreAndAreChecked() throws IOException, CoreException {
         Campaign.page().closeAllEditors(false);
         Files.writeString(folder.resolve("lake.rules"), Campaign.RULES);
+        Files.writeString(folder.resolve("heron.campaign"), Campaign.SEASON);
         Files.createDirectory(folder.resolve("round 4"));
         Files.writeString(folder.resolve("round 4/brack.list"), "list by Brack round 4\nNo-Such-Unit\n");
         Files.writeString(folder.resolve("round 4/ayre.list"), Campaign.LIST);
@@ -40,8 +41,8 @@ class OpeningTest {
             Screen.idle();
             assertTrue(project.hasNature(CampaignNature.ID));
             assertEquals(folder.toRealPath(), project.getLocation().toPath().toRealPath());
-            assertEquals("round 4/ayre.list",
-                    CampaignFolder.first(project).get().getProjectRelativePath().toString());
+            assertEquals("round 4/brack.list",
+                    CampaignFolder.first(project).get().getProjectRelativePath().toString(), "the one with a breach");
             assertTrue(project.findMarkers(FindingMarkers.TYPE, true, IResource.DEPTH_INFINITE).length > 0);
             assertSame(project, CampaignFolder.open(folder, null), "opened twice it is one project");
         } finally {

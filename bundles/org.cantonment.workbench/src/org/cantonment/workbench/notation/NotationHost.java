@@ -100,6 +100,7 @@ public final class NotationHost implements LanguageHost {
         return switch (tokenName) {
             case "RULE_CAPITAL", "RULE_SMALL" -> TextKind.NAME;
             case "RULE_DOT1", "RULE_DOT2", "RULE_DOT3", "RULE_DOT4" -> TextKind.SIGN;
+            case "','", "':'", "'/'" -> TextKind.PLAIN;
             default -> TokenNames.kindOf(tokenName);
         };
     }

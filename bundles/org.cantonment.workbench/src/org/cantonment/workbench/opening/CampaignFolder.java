@@ -2,13 +2,14 @@ package org.cantonment.workbench.opening;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.workbench.check.CampaignNature;
+import org.cantonment.workbench.check.FindingMarkers;
 import org.cantonment.workbench.notation.Books;
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IProjectDescription;
 import org.eclipse.core.resources.IResource;
@@ -86,15 +87,32 @@ public final class CampaignFolder {
     }
 
     /**
-     * The book to show first: a force list if there is one, since it shows most at a glance.
+     * The book to show first: a force list with a breach, since it shows most at a glance; else any list;
+     * else any book.
      *
-     * @param project an open project
-     * @return the first list by path, else the first book of any kind
+     * @param project an open project, checked
+     * @return the first of them by path; empty if there is no book
      * @throws CoreException if the project cannot be read
      */
     public static Optional<IFile> first(IProject project) throws CoreException {
-        return Books.below(project).stream()
-                .min(Comparator.comparing((IFile book) -> !"list".equals(book.getFileExtension()))
-                        .thenComparing(book -> book.getFullPath().toString()));
+        List<IFile> books = Books.below(project);
+        IFile best = null;
+        int bestRank = Integer.MAX_VALUE;
+        for (IFile book : books) {
+            int rank = rank(book);
+            if (rank < bestRank) {
+                best = book;
+                bestRank = rank;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static int rank(IFile book) throws CoreException {
+        if (!"list".equals(book.getFileExtension())) {
+            return 2;
+        }
+        int gravest = book.findMaxProblemSeverity(FindingMarkers.TYPE, true, IResource.DEPTH_ZERO);
+        return gravest == IMarker.SEVERITY_ERROR ? 0 : 1;
     }
 }
