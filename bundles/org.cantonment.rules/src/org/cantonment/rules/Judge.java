@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.rules.check.Aftermath;
 import org.cantonment.rules.check.BilletCheck;
 import org.cantonment.rules.check.BoundCheck;
 import org.cantonment.rules.check.Case;
@@ -86,6 +87,7 @@ public final class Judge {
 				check.check(about, sink);
 			}
 		}
+		Aftermath.clear(about.muster(), sink.findings());
 		return sink.findings();
 	}
 

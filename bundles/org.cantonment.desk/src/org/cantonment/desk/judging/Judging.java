@@ -31,6 +31,9 @@ public final class Judging {
 	/** The judge failed on a list, by a fault of the program. */
 	public static final String FAILED = "list.failed";
 
+	/** A campaign turns on a check that nobody has brought. */
+	public static final String CHECK_UNKNOWN = "check.unknown";
+
 	private static final Logger LOG = System.getLogger(Judging.class.getName());
 
 	/**
@@ -80,7 +83,7 @@ public final class Judging {
 		}
 		judged.keySet().retainAll(kept.keySet());
 		last = meanings;
-		ofRules = ofRules(books ? meanings : null, cases, kept);
+		ofRules = ofRules(meanings, books, cases, kept);
 	}
 
 	/** What was said of a list, found by identity; nothing if it was not asked about. */
@@ -128,14 +131,18 @@ public final class Judging {
 		}
 	}
 
-	private static List<Finding> ofRules(Meanings meanings, Cases cases, Map<ForceList, Judged> kept) {
+	private static List<Finding> ofRules(Meanings meanings, boolean books, Cases cases,
+			Map<ForceList, Judged> kept) {
 		Set<Ruling> all = new LinkedHashSet<>();
-		if (meanings != null) {
+		if (books) {
 			meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));
 		}
 		kept.values().forEach(one -> one.about().ruling().ifPresent(all::add));
 		Set<Finding> findings = new TreeSet<>();
 		all.forEach(ruling -> findings.addAll(ruling.findings()));
+		meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
+				CHECK_UNKNOWN, Severity.CAUTION, check.id(), "No check called '" + check.name()
+						+ "' is installed here, so nothing is judged by it."))));
 		return List.copyOf(findings);
 	}
 

@@ -9,8 +9,9 @@ import org.cantonment.domain.campaign.PointsLimit;
 import org.cantonment.domain.campaign.Round;
 import org.cantonment.domain.campaign.TakesRole;
 import org.cantonment.domain.common.Id;
+import org.cantonment.rules.RoundLimit;
 
-/** Which of a round's limits of points holds for a player. */
+/** Which of a round's limits of points holds for a player, with the roles that the round says the player takes. */
 final class Limits {
 	private Limits() {
 	}
@@ -23,18 +24,6 @@ final class Limits {
 				roles.add(takes.role());
 			}
 		}
-		PointsLimit own = null;
-		PointsLimit byRole = null;
-		PointsLimit all = null;
-		for (PointsLimit limit : round.limits()) {
-			if (limit.players().isEmpty()) {
-				all = all == null ? limit : all;
-			} else if (player.isPresent() && limit.players().contains(player.get())) {
-				own = own == null ? limit : own;
-			} else if (limit.players().stream().anyMatch(roles::contains)) {
-				byRole = byRole == null ? limit : byRole;
-			}
-		}
-		return Optional.ofNullable(own != null ? own : byRole != null ? byRole : all);
+		return RoundLimit.of(round, player, roles);
 	}
 }

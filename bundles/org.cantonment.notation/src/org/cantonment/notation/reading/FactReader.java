@@ -3,37 +3,27 @@ package org.cantonment.notation.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Validity;
-import org.cantonment.domain.rules.Allows;
 import org.cantonment.domain.rules.Availability;
-import org.cantonment.domain.rules.Before;
 import org.cantonment.domain.rules.Billet;
 import org.cantonment.domain.rules.Called;
 import org.cantonment.domain.rules.Cost;
 import org.cantonment.domain.rules.Costs;
 import org.cantonment.domain.rules.Dearer;
 import org.cantonment.domain.rules.Fact;
-import org.cantonment.domain.rules.Keep;
-import org.cantonment.domain.rules.Level;
 import org.cantonment.domain.rules.Membership;
 import org.cantonment.domain.rules.MendText;
 import org.cantonment.domain.rules.Need;
 import org.cantonment.domain.rules.Needs;
-import org.cantonment.domain.rules.OneTable;
 import org.cantonment.domain.rules.Places;
 import org.cantonment.domain.rules.Says;
 import org.cantonment.domain.rules.SideOf;
-import org.cantonment.domain.rules.Stands;
 import org.cantonment.domain.rules.Strength;
 import org.cantonment.domain.rules.Successor;
-import org.cantonment.domain.rules.Turns;
 import org.cantonment.domain.rules.Without;
 import org.cantonment.model.book.Line;
-import org.cantonment.model.range.Content;
-import org.cantonment.model.range.RangePackage;
 import org.cantonment.model.ruleset.RulesetPackage;
 import org.cantonment.notation.form.Codes;
 
@@ -44,12 +34,14 @@ final class FactReader {
     private final Phrases phrases;
     private final OptionReader options;
     private final LimitReader limits;
+    private final LikenessReader likenesses;
 
     FactReader(Reading reading, Phrases phrases) {
         this.reading = reading;
         this.phrases = phrases;
         this.options = new OptionReader(reading, phrases, this);
         this.limits = new LimitReader(reading, phrases);
+        this.likenesses = new LikenessReader(reading, phrases);
     }
 
     Optional<Fact> read(Line line, Id id) {
@@ -60,7 +52,7 @@ final class FactReader {
         if (fact.isEmpty()) {
             fact = limits.read(line, id);
         }
-        return fact.isPresent() ? fact : ofLikeness(line, id);
+        return fact.isPresent() ? fact : likenesses.fact(line, id);
     }
 
     private Optional<Fact> ofUnit(Line line, Id id) {
@@ -133,34 +125,6 @@ final class FactReader {
         }
         return line instanceof org.cantonment.model.ruleset.MendText mend
                 ? some(new MendText(id, Reading.text(mend.getText()), Validity.ALWAYS)) : Optional.empty();
-    }
-
-    private Optional<Fact> ofLikeness(Line line, Id id) {
-        if (line instanceof org.cantonment.model.ruleset.Allows allows && allows.getLevel() != null) {
-            return some(new Allows(id, Level.valueOf(RulesReader.upper(allows.getLevel())),
-                    phrases.when(allows.getWhen())));
-        }
-        if (line instanceof org.cantonment.model.ruleset.Stands stands) {
-            OptionalInt share = stands.getPercent() == null ? OptionalInt.empty() : OptionalInt.of(
-                    reading.percent(stands, RulesetPackage.Literals.STANDS__PERCENT, stands.getPercent()));
-            return some(new Stands(id, Reading.refs(stands.getWhat()), Reading.refs(stands.getFor()), share,
-                    stands.isLeave(), phrases.when(stands.getWhen())));
-        }
-        if (line instanceof org.cantonment.model.ruleset.Turns turns) {
-            Optional<org.cantonment.domain.range.Content> to = content(turns.getTo());
-            return to.map(into -> new Turns(id,
-                    turns.getFrom().stream().map(this::content).flatMap(Optional::stream).toList(), into,
-                    phrases.positive(turns, RulesetPackage.Literals.TURNS__TIMES, turns.getTimes()),
-                    phrases.when(turns.getWhen())));
-        }
-        return line instanceof org.cantonment.model.ruleset.OneTable table
-                ? some(new OneTable(id, phrases.when(table.getWhen()))) : Optional.empty();
-    }
-
-    private Optional<org.cantonment.domain.range.Content> content(Content content) {
-        return content == null ? Optional.empty() : Reading.ref(content.getWhat())
-                .map(what -> new org.cantonment.domain.range.Content(org.cantonment.domain.range.Certainty.KNOWN,
-                        reading.atLeastOne(content, RangePackage.Literals.CONTENT__COUNT, content.getCount()), what));
     }
 
     /** Only what names a unit, a kind or a formation that is known makes a place. */

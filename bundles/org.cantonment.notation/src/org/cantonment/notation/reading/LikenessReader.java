@@ -39,19 +39,28 @@ final class LikenessReader {
 
     /** Reads the line into the facts if it is one of likeness. */
     Taken take(Line line, Id id, List<Fact> facts) {
+        boolean ours = line instanceof org.cantonment.model.ruleset.Allows
+                || line instanceof org.cantonment.model.ruleset.Stands
+                || line instanceof org.cantonment.model.ruleset.Turns
+                || line instanceof org.cantonment.model.ruleset.OneTable;
+        fact(line, id).ifPresent(facts::add);
+        return ours ? Taken.ALONE : Taken.NO;
+    }
+
+    /** What a line of likeness says; empty for any other line, and where a name in it is lost. */
+    Optional<Fact> fact(Line line, Id id) {
         if (line instanceof org.cantonment.model.ruleset.Allows allows) {
-            Words.of(Level.class, allows.getLevel())
-                    .ifPresent(level -> facts.add(new Allows(id, level, phrases.when(allows.getWhen()))));
-        } else if (line instanceof org.cantonment.model.ruleset.Stands stands) {
-            stands(stands, id).ifPresent(facts::add);
-        } else if (line instanceof org.cantonment.model.ruleset.Turns turns) {
-            turns(turns, id).ifPresent(facts::add);
-        } else if (line instanceof org.cantonment.model.ruleset.OneTable table) {
-            facts.add(new OneTable(id, phrases.when(table.getWhen())));
-        } else {
-            return Taken.NO;
+            return Words.of(Level.class, allows.getLevel()).map(level -> new Allows(id, level,
+                    phrases.when(allows.getWhen())));
         }
-        return Taken.ALONE;
+        if (line instanceof org.cantonment.model.ruleset.Stands stands) {
+            return stands(stands, id);
+        }
+        if (line instanceof org.cantonment.model.ruleset.Turns turns) {
+            return turns(turns, id);
+        }
+        return line instanceof org.cantonment.model.ruleset.OneTable table
+                ? Optional.of(new OneTable(id, phrases.when(table.getWhen()))) : Optional.empty();
     }
 
     private Optional<Fact> stands(org.cantonment.model.ruleset.Stands stands, Id id) {

@@ -69,19 +69,19 @@ final class LimitReader {
     }
 
     static Rounding rounding(String word) {
-        return word == null ? Rounding.EXACT : Rounding.valueOf(RulesReader.upper(word));
+        return Words.of(Rounding.class, word).orElse(Rounding.EXACT);
     }
 
     private Optional<Fact> taking(org.cantonment.model.ruleset.Taking taking, Id id) {
         List<Id> subjects = Reading.refs(taking.getSubjects());
         List<Id> objects = Reading.refs(taking.getObjects());
-        if (subjects.isEmpty() || objects.isEmpty() || taking.getRelation() == null) {
+        if (subjects.isEmpty() || objects.isEmpty()) {
             return Optional.empty();
         }
-        return scope(taking.getScope()).map(scope -> new Taking(id, subjects,
-                Relation.valueOf(RulesReader.upper(taking.getRelation())),
-                Optional.ofNullable(taking.getSpan()).map(phrases::span), objects, scope,
-                phrases.when(taking.getWhen())));
+        return Words.of(Relation.class, taking.getRelation()).flatMap(relation -> scope(taking.getScope())
+                .map(scope -> new Taking(id, subjects, relation,
+                        Optional.ofNullable(taking.getSpan()).map(phrases::span), objects, scope,
+                        phrases.when(taking.getWhen()))));
     }
 
     /** Empty if the scope names a formation that nobody has: then the line cannot be judged. */
@@ -93,7 +93,7 @@ final class LimitReader {
             return Optional.of(new Scope(Reckoning.EACH_FORMATION, Optional.empty()));
         }
         if (scope.getWhole() != null) {
-            return Optional.of(new Scope(Reckoning.valueOf(RulesReader.upper(scope.getWhole())), Optional.empty()));
+            return Words.of(Reckoning.class, scope.getWhole()).map(whole -> new Scope(whole, Optional.empty()));
         }
         return Reading.ref(scope.getFormation()).map(id -> new Scope(Reckoning.EACH_OF, Optional.of(id)));
     }

@@ -2,7 +2,6 @@ package org.cantonment.notation.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
@@ -101,7 +100,7 @@ public final class RulesReader {
             support(support);
         } else if (card instanceof org.cantonment.model.ruleset.Limit limit) {
             Id id = reading.id(limit);
-            limits.add(new Limit(id, Reading.label(limit), severity(limit.getSeverity()), lines(limit, id),
+            limits.add(new Limit(id, Reading.label(limit), Words.of(Severity.class, limit.getSeverity()), lines(limit, id),
                     Reading.notes(limit.getLines())));
         } else if (card instanceof org.cantonment.model.ruleset.Likeness likeness) {
             Id id = reading.id(likeness);
@@ -111,9 +110,9 @@ public final class RulesReader {
             change(change, unnamed);
         } else if (card instanceof org.cantonment.model.ruleset.Withdrawal withdrawal) {
             reading.at(unnamed, withdrawal);
-            withdrawals.add(new Withdrawal(unnamed, Act.valueOf(upper(withdrawal.getAct())),
+            Words.of(Act.class, withdrawal.getAct()).ifPresent(act -> withdrawals.add(new Withdrawal(unnamed, act,
                     Reading.refs(withdrawal.getTargets()), phrases.when(withdrawal.getWhen()),
-                    Reading.notes(withdrawal.getLines())));
+                    Reading.notes(withdrawal.getLines()))));
             lines(withdrawal, unnamed);
         } else if (card instanceof org.cantonment.model.ruleset.Example example) {
             example(example);
@@ -187,9 +186,9 @@ public final class RulesReader {
     private void change(org.cantonment.model.ruleset.Change change, Id unnamed) {
         reading.at(unnamed, change);
         List<Fact> lines = lines(change, unnamed);
-        Reading.ref(change.getTarget()).ifPresent(target -> changes.add(new Change(unnamed,
-                Direction.valueOf(upper(change.getDirection())), target, phrases.when(change.getWhen()), lines,
-                Reading.notes(change.getLines()))));
+        Reading.ref(change.getTarget()).ifPresent(target -> Words.of(Direction.class, change.getDirection())
+                .ifPresent(direction -> changes.add(new Change(unnamed, direction, target,
+                        phrases.when(change.getWhen()), lines, Reading.notes(change.getLines())))));
     }
 
     private void example(org.cantonment.model.ruleset.Example example) {
@@ -201,7 +200,7 @@ public final class RulesReader {
             line++;
             if (each instanceof Gives give) {
                 gives.add(new Expectation(reading.at(id.line(line), give), give.isNothing(),
-                        severity(give.getSeverity()), Reading.ref(give.getRule()), Reading.ref(give.getAt())));
+                        Words.of(Severity.class, give.getSeverity()), Reading.ref(give.getRule()), Reading.ref(give.getAt())));
             } else if (LinePlaces.allows(example, each)) {
                 force.add(each);
             } else {
@@ -228,13 +227,5 @@ public final class RulesReader {
             }
         }
         return all;
-    }
-
-    static Optional<Severity> severity(String word) {
-        return word == null ? Optional.empty() : Optional.of(Severity.valueOf(upper(word)));
-    }
-
-    static String upper(String word) {
-        return word.toUpperCase(Locale.ROOT).replace('-', '_');
     }
 }

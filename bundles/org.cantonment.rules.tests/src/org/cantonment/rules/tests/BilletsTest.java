@@ -21,11 +21,14 @@ import org.cantonment.domain.common.Occasion;
 import org.cantonment.domain.common.Span;
 import org.cantonment.domain.finding.AddUnit;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Mend;
 import org.cantonment.domain.finding.MoveEntry;
 import org.cantonment.domain.finding.RemoveEntry;
+import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.Placing;
 import org.cantonment.rules.Requirements;
 import org.cantonment.rules.Verdict;
+import org.cantonment.rules.change.ListEdits;
 import org.cantonment.rules.view.Ruling;
 import org.junit.jupiter.api.Test;
 
@@ -89,6 +92,17 @@ class BilletsTest {
 		assertEquals(List.of("billet.short", "billet.wrong-kind"), breaches(verdict));
 		assertEquals("Billet Eyes of Lock does not take Guns; it would be taken by billet Line of Lock and "
 				+ "billet Line of Battery.", verdict.findings().get(1).message());
+	}
+
+	@Test
+	void aPinThatIsInTheWayIsLeftOutFirst() {
+		Verdict verdict = judge(list(formation("Lock", one("Staff"), some(2, "Guard"), one("Guns").in("Eyes"))));
+		assertEquals(List.of("billet.wrong-kind"), breaches(verdict));
+		Mend first = verdict.findings().get(0).mends().get(0);
+		assertEquals("Leave out Eyes; it fits Line.", first.label());
+		ForceList mended = ListEdits.apply(list(formation("Lock", one("Staff"), some(2, "Guard"),
+				one("Guns").in("Eyes"))).build(), first.actions());
+		assertEquals(Optional.empty(), mended.body().entries().get(0).body().entries().get(2).billet());
 	}
 
 	@Test

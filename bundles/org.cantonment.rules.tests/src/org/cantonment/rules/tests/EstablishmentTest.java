@@ -119,7 +119,7 @@ class EstablishmentTest {
 		assertEquals(List.of("billet.full"), breaches(verdict));
 		Finding finding = verdict.findings().get(0);
 		assertEquals(Id.of("Line/War-Battalion#3"), finding.rule().orElseThrow());
-		assertEquals("1 of 5 Fusiliers has no place in War-Battalion: billet Centre takes 4 of Fusiliers and is full.",
+		assertEquals("No place for 1 of 5 Fusiliers in War-Battalion: billet Centre takes 4 of Fusiliers and is full.",
 				finding.message());
 	}
 

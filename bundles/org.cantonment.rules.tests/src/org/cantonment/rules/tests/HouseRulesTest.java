@@ -115,7 +115,7 @@ class HouseRulesTest {
 			Verdict verdict = judge(ruling, list(3, 80));
 			assertEquals(List.of("limit.at-most"), breaches(verdict));
 			assertEquals(List.of("limit.relaxed"), codes(verdict, Severity.NOTE));
-			assertEquals("Treads: Weekend relaxes what Winter says (at most 2 of Tread-Troop); the list has 3.",
+			assertEquals("Treads: relaxed by Weekend from what stands in Winter (at most 2 of Tread-Troop); the list has 3.",
 					verdict.findings(Severity.NOTE).get(0).message());
 			assertEquals(List.of(new SetStrength(Id.of("Brack/2#4"), 90)),
 					verdict.findings().get(0).mends().get(0).actions());

@@ -101,7 +101,7 @@ class UnitsTest {
 		Verdict verdict = Court.judge(in("Ferry-Year", lake()), list(one("Guns").of(4)));
 		assertEquals(List.of("strength.not-offered"), breaches(verdict));
 		Finding finding = verdict.findings().get(0);
-		assertEquals("Guns is not offered at strength 4, only at 3, 5; it is counted as 3.", finding.message());
+		assertEquals("No strength 4 for Guns, only 3, 5; counted as 3.", finding.message());
 		assertEquals(new SetStrength(Id.of("Anna/4#1"), 3), finding.mends().get(0).actions().get(0));
 		assertEquals(new SetStrength(Id.of("Anna/4#1"), 5), finding.mends().get(1).actions().get(0));
 	}

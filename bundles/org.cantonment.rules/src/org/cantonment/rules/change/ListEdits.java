@@ -14,6 +14,7 @@ import org.cantonment.domain.finding.ReplaceUnit;
 import org.cantonment.domain.finding.SetCount;
 import org.cantonment.domain.finding.SetOption;
 import org.cantonment.domain.finding.SetStrength;
+import org.cantonment.domain.finding.Unpin;
 import org.cantonment.domain.force.Body;
 import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.Entry;
@@ -60,6 +61,9 @@ public final class ListEdits {
 		}
 		if (action instanceof MoveEntry move) {
 			return move(list, move);
+		}
+		if (action instanceof Unpin unpin) {
+			return change(list, unpin.entry(), ListEdits::open);
 		}
 		return list;
 	}
@@ -163,6 +167,11 @@ public final class ListEdits {
 
 	private static Entry bare(Entry entry) {
 		return new Entry(entry.id(), entry.billet(), entry.count(), entry.what(), entry.strength(), List.of(),
+				entry.alias(), entry.label(), entry.joins(), entry.body(), entry.notes());
+	}
+
+	private static Entry open(Entry entry) {
+		return new Entry(entry.id(), Optional.empty(), entry.count(), entry.what(), entry.strength(), entry.options(),
 				entry.alias(), entry.label(), entry.joins(), entry.body(), entry.notes());
 	}
 

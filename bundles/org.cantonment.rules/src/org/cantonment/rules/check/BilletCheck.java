@@ -1,8 +1,10 @@
 package org.cantonment.rules.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.StringJoiner;
 
 import org.cantonment.domain.common.Id;
@@ -94,7 +96,8 @@ public final class BilletCheck implements Check {
 				rule = rule.or(() -> Optional.of(billet.rule()));
 			}
 		}
-		List<Mend> mends = new ArrayList<>(moves(about, billeting, child, surplus));
+		List<Mend> mends = new ArrayList<>(unpinned(billeting, child, surplus));
+		mends.addAll(moves(about, billeting, child, surplus));
 		mends.add(Mends.take(child, surplus));
 		Id id = formation.id();
 		if (full.isEmpty()) {
@@ -102,9 +105,8 @@ public final class BilletCheck implements Check {
 					wrongKind(about, billeting, child), mends);
 			return;
 		}
-		String many = surplus == child.count() ? Words.entry(child) + " has"
-				: surplus + " of " + Words.entry(child) + (surplus == 1 ? " has" : " have");
-		sink.breach(id, child.choice().id(), "billet.full", child.entry().id(), rule, many + " no place in "
+		String many = surplus == child.count() ? Words.entry(child) : surplus + " of " + Words.entry(child);
+		sink.breach(id, child.choice().id(), "billet.full", child.entry().id(), rule, "No place for " + many + " in "
 				+ Words.entry(billeting.formation()) + ": " + String.join("; ", full) + '.', mends);
 	}
 
@@ -135,17 +137,44 @@ public final class BilletCheck implements Check {
 		StringBuilder words = new StringBuilder(pinned ? "Billet " + pin.get() : "No billet").append(" of ")
 				.append(Words.entry(billeting.formation())).append(pinned ? " does not take " : " takes ").append(name);
 		List<String> others = new ArrayList<>();
-		for (Choice choice : about.ruling().choices()) {
-			if (choice instanceof FormationView other && other.permission().allowed()) {
-				for (BilletView billet : other.billets()) {
-					if (others.size() < MOST_NAMED && takes(billet, child.choice())) {
-						others.add("billet " + billet.title() + " of " + other.title());
-					}
+		for (FormationView other : near(about, formation)) {
+			for (BilletView billet : other.billets()) {
+				if (others.size() < MOST_NAMED && takes(billet, child.choice())) {
+					others.add("billet " + billet.title() + " of " + other.title());
 				}
 			}
 		}
 		return words.append(others.isEmpty() ? ", nor does any billet of another formation."
 				: "; it would be taken by " + Words.and(others) + '.').toString();
+	}
+
+	/** Its own formation, then those of the list, then those that the list might have. */
+	private static Set<FormationView> near(Case about, FormationView own) {
+		Set<FormationView> near = new LinkedHashSet<>(List.of(own));
+		for (Billeting billeting : about.layout().billetings()) {
+			if (billeting.formation().choice().permission().allowed()) {
+				near.add(billeting.formation().formation());
+			}
+		}
+		for (Choice choice : about.ruling().choices()) {
+			if (choice instanceof FormationView other && about.mayTake(other)) {
+				near.add(other);
+			}
+		}
+		return near;
+	}
+
+	/** Without its pin an entry may fit another billet of its own formation. */
+	private static List<Mend> unpinned(Billeting billeting, Node child, int surplus) {
+		FormationView formation = billeting.formation().formation();
+		for (int b = 0; b < formation.billets().size(); b++) {
+			BilletView billet = formation.billets().get(b);
+			if (pinnedElsewhere(child, billet, formation) && billeting.room(b).of().takes(child.choice().index())
+					&& billeting.placement().filled()[b] + surplus <= billeting.room(b).span().max()) {
+				return List.of(Mends.unpin(child, billet.title()));
+			}
+		}
+		return List.of();
 	}
 
 	private static List<Mend> moves(Case about, Billeting billeting, Node child, int surplus) {

@@ -102,7 +102,7 @@ public final class BoundCheck implements Check {
 			Node last = stricter.above() ? turning(under, ground, stricter) : null;
 			sink.add(limit.id(), limit.id(), new Finding("limit.relaxed", Severity.NOTE,
 					last == null ? ground.place() : last.entry().id(), Optional.of(view.id()),
-					limit.title() + ": " + view.book() + " relaxes what " + under.book() + " says ("
+					limit.title() + ": relaxed by " + view.book() + " from what stands in " + under.book() + " ("
 							+ rule(under, stricter) + "); " + ground.has() + ' ' + stricter.value() + unit(under) + '.',
 					List.of()));
 		}

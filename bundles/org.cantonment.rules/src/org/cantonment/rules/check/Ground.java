@@ -51,10 +51,10 @@ final class Ground {
 		return formation;
 	}
 
-	/** "the list has", for the sentence. */
+	/** "the list has", for the sentence; of a formation, whose name may be a plural, "in The flags:". */
 	String has() {
 		if (formation != null) {
-			return Words.entry(formation) + " has";
+			return "in " + Words.entry(formation) + ':';
 		}
 		return switch (reckoning) {
 			case CAMPAIGN -> "with this list the campaign has";

@@ -14,6 +14,7 @@ import org.cantonment.domain.finding.RemoveEntry;
 import org.cantonment.domain.finding.ReplaceUnit;
 import org.cantonment.domain.finding.SetCount;
 import org.cantonment.domain.finding.SetStrength;
+import org.cantonment.domain.finding.Unpin;
 import org.cantonment.rules.muster.Billeting;
 import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.view.BilletView;
@@ -52,6 +53,12 @@ final class Mends {
 		return new Mend("Take " + unit.title() + " of " + strength + " instead, "
 				+ Words.points(unit.points(strength)) + " each.",
 				List.of(new ReplaceUnit(node.entry().id(), unit.id(), OptionalInt.of(strength))));
+	}
+
+	/** Leaves the billet of an entry open again. */
+	static Mend unpin(Node node, String title) {
+		return new Mend("Leave out " + node.entry().billet().orElseThrow() + "; it fits " + title + '.',
+				List.of(new Unpin(node.entry().id())));
 	}
 
 	/** Moves an entry to a billet of another formation. */

@@ -56,8 +56,8 @@ public final class OptionCheck implements Check {
 
 	private static void missing(Node node, UnitView unit, String name, Sink sink) {
 		Id past = unit.pastOptions().get(name);
-		String message = past == null ? unit.title() + " has no option " + name + '.'
-				: unit.title() + " does not have the option " + name + " at this time.";
+		String message = "No option " + name + " for " + unit.title()
+				+ (past == null ? "." : " at this time.");
 		sink.breach(unit.id(), unit.id(), past == null ? "option.unknown" : "option.not-now", node.entry().id(),
 				Optional.ofNullable(past).or(() -> Optional.of(unit.id())), message,
 				List.of(set(node, name, name, 0)));
@@ -90,7 +90,7 @@ public final class OptionCheck implements Check {
 			mends.add(set(node, name, unit.options().get(name).title(), 0));
 		}
 		say(node, "option.one-of", unit.options().get(names.get(1)).rule(), unit.title() + " may have only one of "
-				+ group + ", but has " + Words.and(titles) + '.', mends, sink);
+				+ group + ", not " + Words.and(titles) + '.', mends, sink);
 	}
 
 	private static void say(Node node, String code, Id rule, String message, List<Mend> mends, Sink sink) {

@@ -49,7 +49,7 @@ public final class PermissionCheck implements Check {
 		}
 		List<String> sides = choice.sides().stream().sorted().map(about.ruling()::title).toList();
 		sink.breach(choice.id(), choice.id(), "unit.wrong-side", node.entry().id(), Optional.of(choice.id()),
-				choice.title() + " belongs to " + Words.and(sides) + ", but this list is for "
+				choice.title() + ": only for " + Words.and(sides) + ", and this list is for "
 						+ about.ruling().title(side.get()) + '.', List.of(Mends.take(node, node.count())));
 	}
 }

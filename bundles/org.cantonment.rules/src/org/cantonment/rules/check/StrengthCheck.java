@@ -38,7 +38,7 @@ public final class StrengthCheck implements Check {
 		near.remove(nearest);
 		near.forEach(strength -> mends.add(Mends.strength(node, strength)));
 		sink.breach(unit.id(), unit.id(), "strength.not-offered", node.entry().id(),
-				Optional.of(unit.step(nearest).rule()), unit.title() + " is not offered at strength " + node.strength()
-						+ ", only at " + String.join(", ", offered) + "; it is counted as " + nearest + '.', mends);
+				Optional.of(unit.step(nearest).rule()), "No strength " + node.strength() + " for " + unit.title()
+						+ ", only " + String.join(", ", offered) + "; counted as " + nearest + '.', mends);
 	}
 }

@@ -76,13 +76,13 @@ public final class SupportCheck implements Check {
 		Id unit = node.choice().id();
 		if (card != null) {
 			sink.breach(card, unit, "support.full", node.entry().id(), Optional.of(card),
-					many + (surplus == 1 ? " has" : " have") + " no place: " + String.join("; ", full) + '.', mends);
+					"No place for " + many + ": " + String.join("; ", full) + '.', mends);
 		} else if (node.support()) {
 			sink.breach(unit, unit, "support.wrong-kind", node.entry().id(), Optional.empty(),
 					"No support of these rules takes " + node.choice().title() + '.', mends);
 		} else {
 			sink.breach(unit, unit, "unit.loose", node.entry().id(), Optional.empty(),
-					many + " stands in no formation, and no support takes it.", mends);
+					"No place for " + many + ": outside every formation, and no support takes it.", mends);
 		}
 	}
 

@@ -98,8 +98,8 @@ public final class TakingCheck implements Check {
 				mends.addAll(Mends.addSomewhere(about, view.objects(), (int) (span.min() - count)));
 			}
 			mends.add(Mends.take(first, first.count()));
-			say("taking.needs", first, first.choice().title() + " needs " + span + " of " + view.objects().words()
-					+ "; " + ground.has() + ' ' + (count == 0 ? "none" : count) + '.', mends);
+			say("taking.needs", first, first.choice().title() + ": " + span + " of " + view.objects().words()
+					+ " must be there; " + ground.has() + ' ' + (count == 0 ? "none" : count) + '.', mends);
 		}
 
 		private void excludes() {
@@ -127,14 +127,14 @@ public final class TakingCheck implements Check {
 				Node object = joined(subject);
 				if (object == null) {
 					say("taking.joins", subject, subject.choice().title() + " must join a unit of "
-							+ view.objects().words() + ", and does not.", BoundCheck.own(limit));
+							+ view.objects().words() + "; so far nothing is joined.", BoundCheck.own(limit));
 				} else {
 					joined.add(object.index());
 				}
 			}
 			if (taking.span().isPresent() && !joined.isEmpty() && !taking.span().get().holds(joined.size())) {
 				say("taking.joins", subjects.get(0), view.subjects().words() + " must join " + taking.span().get()
-						+ " of " + view.objects().words() + ", and join " + joined.size() + '.', BoundCheck.own(limit));
+						+ " of " + view.objects().words() + "; so far it is " + joined.size() + '.', BoundCheck.own(limit));
 			}
 		}
 
@@ -182,8 +182,8 @@ public final class TakingCheck implements Check {
 				mends.add(Mends.strength(subject, object.strength()));
 			}
 			String wanted = taking.span().map(span -> "a unit of " + view.objects().words() + " of strength " + span)
-					.orElse("a unit of " + view.objects().words() + " as strong as itself, " + subject.strength());
-			say("taking.matches", subject, subject.choice().title() + " needs " + wanted + ", and has none.", mends);
+					.orElse("a unit of " + view.objects().words() + " just as strong, " + subject.strength());
+			say("taking.matches", subject, subject.choice().title() + ": " + wanted + " must be there, and there is none.", mends);
 		}
 
 		private void say(String code, Node at, String sentence, List<Mend> mends) {

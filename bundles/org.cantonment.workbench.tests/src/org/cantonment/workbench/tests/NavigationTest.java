@@ -37,9 +37,10 @@ class NavigationTest {
         assertEquals(4, squadron.children().size());
         list.caretBehind("Marsh-Scouts");
         list.type("\nTread-Troop of 3");
-        Screen.until("the outline has one line more",
-                () -> outline.shown().get(0).children().get(0).children().size() == 5);
-        assertEquals("Tread-Troop of 3", outline.shown().get(0).children().get(0).children().get(4).label());
+        Screen.until("the outline has the whole line", () -> outline.shown().get(0).children().get(0).children()
+                .stream().map(OutlineNode::label).toList()
+                .equals(List.of("Command: Staff", "Tread-Troop of 5, 2 Long-Guns as Reds", "2 Crank-Troop of 4",
+                        "Marsh-Scouts", "Tread-Troop of 3")));
     }
 
     @Test

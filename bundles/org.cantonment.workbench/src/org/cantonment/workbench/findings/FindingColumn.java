@@ -8,12 +8,12 @@ public enum FindingColumn {
     /** How grave it is, as a word beside its sign. */
     SEVERITY("Kind", 11, Comparator.comparing(FindingRow::severity), row -> row.severity().word()),
     /** What is said. */
-    MESSAGE("Finding", 64, Comparator.comparing(FindingRow::message, String.CASE_INSENSITIVE_ORDER),
+    MESSAGE("Finding", 58, Comparator.comparing(FindingRow::message, String.CASE_INSENSITIVE_ORDER),
             FindingRow::message),
     /** The rule that was broken. */
-    RULE("Rule", 14, Comparator.comparing(FindingRow::rule, String.CASE_INSENSITIVE_ORDER), FindingRow::rule),
+    RULE("Rule", 24, Comparator.comparing(FindingRow::rule, String.CASE_INSENSITIVE_ORDER), FindingRow::rule),
     /** The book. */
-    FILE("Book", 18, Comparator.comparing(FindingRow::fileLabel), FindingRow::fileLabel),
+    FILE("Book", 20, Comparator.comparing(FindingRow::fileLabel), FindingRow::fileLabel),
     /** The line in the book. */
     LINE("Line", 6, Comparator.comparingInt(FindingRow::line), row -> Integer.toString(row.line()));
 

@@ -89,7 +89,7 @@ final class FindingsFilter {
                 + (button.getSelection() ? "" : ", hidden");
         if (!label.equals(button.getText())) {
             button.setText(label);
-            words.getParent().requestLayout();
+            button.requestLayout();
         }
     }
 

@@ -66,7 +66,8 @@ final class FindingsTable {
     /** What is cut off in its column can be read whole under the pointer. */
     private void tip(MouseEvent event) {
         TableItem item = table.getItem(new Point(event.x, event.y));
-        String text = item == null ? null : item.getText(FindingColumn.MESSAGE.ordinal());
+        FindingRow row = item == null ? null : rows.get(table.indexOf(item));
+        String text = row == null ? null : row.rule().isEmpty() ? row.message() : row.message() + "\n" + row.rule();
         if (text == null || !text.equals(table.getToolTipText())) {
             table.setToolTipText(text);
         }

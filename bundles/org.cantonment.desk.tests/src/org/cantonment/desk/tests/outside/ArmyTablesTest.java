@@ -67,9 +67,9 @@ class ArmyTablesTest {
 				four + "11 [Platoon-Leader] breach limit.at-most" + officers), table.said("four-platoons"));
 		List<String> sentences = table.sentences("four-platoons");
 		assertEquals("The list uses 234 points of 193: 41 too many.", sentences.get(0));
-		assertEquals("Enlisted men (Rifle company): exactly 187 points on Enlisted men; Rifle company has 227 points, "
+		assertEquals("Enlisted men (Rifle company): exactly 187 points on Enlisted men; in Rifle company: 227 points, "
 				+ "40 too many.", sentences.get(2));
-		assertEquals("Officers (Rifle company): exactly 6 points on Officers; Rifle company has 7 points, 1 too many.",
+		assertEquals("Officers (Rifle company): exactly 6 points on Officers; in Rifle company: 7 points, 1 too many.",
 				sentences.get(3));
 	}
 }

@@ -17,6 +17,7 @@ import org.cantonment.domain.finding.SetCount;
 import org.cantonment.domain.finding.SetOption;
 import org.cantonment.domain.finding.SetStrength;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.finding.Unpin;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.text.TextChange;
 import org.cantonment.notation.text.TextFinding;
@@ -87,6 +88,27 @@ class MendWriterTest {
     void anOptionComesAndGoes() {
         assertEquals(LIST.replace(", Mast", ", Mast, 2 Long-Guns"), after(new SetOption(Id.of("Mine#2"), "Long-Guns", 2)));
         assertEquals(LIST.replace(", Mast", ""), after(new SetOption(Id.of("Mine#2"), "Mast", 0)));
+    }
+
+    @Test
+    void aBilletIsLeftOutWithItsColon() {
+        String pinned = """
+                list Pinned under Lake
+                Squadron
+                  . Line: 2 Gun-Troop of 2
+                  . Line: Gun-Troop
+                  . Gun-Troop
+                """;
+        Document other = desk.put("pinned.list", pinned);
+        assertEquals(pinned.replace("Line: 2", "2"), without(other, "Pinned#2"));
+        assertEquals(pinned.replace("Line: Gun", "Gun"), without(other, "Pinned#3"));
+        assertEquals(pinned, without(other, "Pinned#4"));
+    }
+
+    private static String without(Document other, String entry) {
+        Mend mend = new Mend("mend", List.of(new Unpin(Id.of(entry))));
+        return TextChange.apply(other.text(), other.locate(new Finding("x", Severity.BREACH, Id.of(entry),
+                Optional.empty(), "x", List.of(mend))).mends().get(0).changes());
     }
 
     @Test
