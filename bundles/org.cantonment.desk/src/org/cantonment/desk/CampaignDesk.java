@@ -111,9 +111,9 @@ public final class CampaignDesk {
 	private synchronized void readAll(CancelToken cancel, Progress progress) {
 		FolderScan scan = Files.isDirectory(scope.place()) ? FolderScan.of(scope.place())
 				: new FolderScan(List.of(scope.place()), List.of());
-		Set<Path> found = new LinkedHashSet<>(scan.books());
+		Set<Path> found = new LinkedHashSet<>(Needed.of(scope, scan.books()));
 		int done = 0;
-		for (Path file : scan.books()) {
+		for (Path file : List.copyOf(found)) {
 			cancel.check();
 			progress.at(done++, found.size(), "Reading files:");
 			readFromDisk(file);

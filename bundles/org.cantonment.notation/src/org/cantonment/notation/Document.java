@@ -157,7 +157,7 @@ public final class Document {
      */
     public TextFinding locate(Finding finding) {
         ITextRegion region = regionOf(finding.at());
-        MendWriter writer = new MendWriter(this);
+        MendWriter writer = new MendWriter(text, lines(), places());
         return new TextFinding(region.getOffset(), Math.max(region.getLength(), Math.min(1, text.length())),
                 finding.severity(), finding.code(), finding.message(), finding.rule(),
                 finding.mends().stream().map(writer::write).toList());

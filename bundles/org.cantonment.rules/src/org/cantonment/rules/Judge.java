@@ -15,6 +15,7 @@ import org.cantonment.rules.check.Check;
 import org.cantonment.rules.check.ContinuityCheck;
 import org.cantonment.rules.check.CountCheck;
 import org.cantonment.rules.check.Fills;
+import org.cantonment.rules.check.MendLabels;
 import org.cantonment.rules.check.OptionCheck;
 import org.cantonment.rules.check.PermissionCheck;
 import org.cantonment.rules.check.PointsCheck;
@@ -88,6 +89,7 @@ public final class Judge {
 			}
 		}
 		Aftermath.clear(about.muster(), sink.findings());
+		MendLabels.tell(about.muster(), sink.findings());
 		return sink.findings();
 	}
 

@@ -212,6 +212,23 @@ class CampaignDeskTest {
 		assertEquals(desk.snapshot().findings(), one.snapshot().findings());
 	}
 
+	@Test
+	void everyListOfTheExampleIsJudgedAloneAsInItsFolder() {
+		Path example = Project.file("examples/lake-war");
+		DeskSnapshot whole = CampaignDesk.open(example, CancelToken.NEVER, Progress.SILENT).snapshot();
+		int lists = 0;
+		for (Path file : whole.files()) {
+			if (file.toString().endsWith(".list")) {
+				lists++;
+				DeskSnapshot alone = CampaignDesk.open(DeskScope.only(example, Set.of(file)), CancelToken.NEVER,
+						Progress.SILENT).snapshot();
+				assertEquals(whole.findings(file), alone.findings(file));
+				assertEquals(whole.judged(file).orElseThrow().verdict(), alone.judged(file).orElseThrow().verdict());
+			}
+		}
+		assertTrue(lists > 10, "the example is there");
+	}
+
 	private List<String> codes(DeskSnapshot snapshot) {
 		List<String> codes = new ArrayList<>();
 		snapshot.findings().forEach(f -> codes.add(f.code()));

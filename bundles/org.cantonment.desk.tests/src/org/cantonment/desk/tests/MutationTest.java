@@ -111,13 +111,15 @@ class MutationTest {
 		return line;
 	}
 
-	/** The touched lines, and the lines with dots that follow them. */
+	/** The touched lines, and the lines with dots that follow them, whatever remarks and empty lines stand between. */
 	static BitSet near(Mutation mutation) {
 		String[] lines = mutation.text().split("\r\n|\n|\r", -1);
 		BitSet near = new BitSet();
 		boolean within = false;
 		for (int line = 1; line <= lines.length; line++) {
-			within = mutation.touched().get(line) || within && lines[line - 1].strip().startsWith(".");
+			String text = lines[line - 1].strip();
+			boolean transparent = text.isEmpty() || text.startsWith("#") || text.startsWith(".");
+			within = mutation.touched().get(line) || within && transparent;
 			near.set(line, within);
 		}
 		return near;

@@ -15,12 +15,14 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.domain.finding.Advice;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.rules.Judge;
 import org.cantonment.rules.Verdict;
+import org.cantonment.rules.change.Mending;
 import org.cantonment.rules.view.Ruling;
 
 /**
@@ -31,8 +33,15 @@ public final class Judging {
 	/** The judge failed on a list, by a fault of the program. */
 	public static final String FAILED = "list.failed";
 
+<<<<<<< HEAD
 	/** A campaign turns on a check that nobody has brought. */
 	public static final String CHECK_UNKNOWN = "check.unknown";
+=======
+	/** Mends are tried only where there are no more breaches than this, */
+	private static final int MOST_BREACHES = 12;
+	/** and only so many that all tries together judge no more lines than this. */
+	private static final int TRIED_LINES = 4_000;
+>>>>>>> rules
 
 	private static final Logger LOG = System.getLogger(Judging.class.getName());
 
@@ -118,7 +127,7 @@ public final class Judging {
 		try {
 			Verdict verdict = Judge.judge(about.ruling().get(), about.list(), about.situation().withCancel(cancel));
 			List<Finding> all = new ArrayList<>(about.unclear());
-			all.addAll(verdict.findings());
+			all.addAll(tried(about, verdict, cancel));
 			return new Judged(about, Optional.of(verdict), all);
 		} catch (Cancelled e) {
 			throw e;
@@ -131,8 +140,34 @@ public final class Judging {
 		}
 	}
 
+<<<<<<< HEAD
 	private static List<Finding> ofRules(Meanings meanings, boolean books, Cases cases,
 			Map<ForceList, Judged> kept) {
+=======
+	// One more judging for each mend that is tried, so the longer the list, the fewer.
+	private static List<Finding> tried(ListCase about, Verdict verdict, CancelToken cancel) {
+		int breaches = verdict.findings(Severity.BREACH).size();
+		int most = TRIED_LINES / Math.max(1, verdict.tally().lines().size());
+		if (breaches == 0 || breaches > MOST_BREACHES || most == 0) {
+			return verdict.findings();
+		}
+		List<Finding> plain = verdict.findings();
+		List<Finding> refined = new ArrayList<>(Mending.refine(about.ruling().get(), about.list(),
+				about.situation().withCancel(cancel), verdict, most));
+		// Better one that leads to the next finding than none.
+		for (int i = 0; i < refined.size(); i++) {
+			refined.set(i, doable(refined.get(i)) ? refined.get(i) : plain.get(i));
+		}
+		return refined;
+	}
+
+	private static boolean doable(Finding finding) {
+		return finding.mends().stream().flatMap(mend -> mend.actions().stream())
+				.anyMatch(action -> !(action instanceof Advice));
+	}
+
+	private static List<Finding> ofRules(Meanings meanings, Cases cases, Map<ForceList, Judged> kept) {
+>>>>>>> rules
 		Set<Ruling> all = new LinkedHashSet<>();
 		if (books) {
 			meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));

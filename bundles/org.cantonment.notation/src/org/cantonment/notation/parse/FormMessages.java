@@ -80,6 +80,10 @@ public class FormMessages extends SyntaxErrorMessageProvider {
 
     private SyntaxErrorMessage noSuchLine(Line line) {
         String word = shown(line.first());
+        if (line.underHead()) {
+            return new SyntaxErrorMessage("Only a note stands under the first line; take the dot from '" + word
+                    + "', or name above it what it belongs to.", Codes.LINE);
+        }
         boolean head = line.number() == 1;
         Optional<String> near = Near.of(word, head ? lineWords.ofBooks() : lineWords.of(line.book(), line.dots()));
         String what = head ? "No book begins with '" : "No line begins with '";

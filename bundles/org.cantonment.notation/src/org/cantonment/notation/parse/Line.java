@@ -13,13 +13,14 @@ import org.cantonment.notation.parser.antlr.internal.InternalBookLexer;
  * @param dots   how deep the line stands, 0 to 4
  * @param first  its first word; null if the file holds nothing
  * @param before the word before the one that was stumbled over; null at the line's start
+ * @param underHead whether it has dots and belongs to the file's first line
  */
-record Line(String book, int number, int dots, Token first, Token before) {
+record Line(String book, int number, int dots, Token first, Token before, boolean underHead) {
 
     static Line around(RecognitionException error) {
         TokenStream tokens = (TokenStream) error.input;
         if (tokens.size() == 0) {
-            return new Line("", 1, 0, null, null);
+            return new Line("", 1, 0, null, null, false);
         }
         int at = Math.min(error.index, tokens.size() - 1);
         Token before = null;
@@ -46,7 +47,8 @@ record Line(String book, int number, int dots, Token first, Token before) {
         }
         Token word = first(tokens);
         int dots = Math.max(0, tokens.get(start).getType() - InternalBookLexer.RULE_LINE);
-        return new Line(word == null ? "" : word.getText(), first == word ? 1 : 2, dots > 4 ? 0 : dots, first, before);
+        return new Line(word == null ? "" : word.getText(), first == word ? 1 : 2, dots > 4 ? 0 : dots, first, before,
+                dots > 0 && starts(tokens, start) == 1);
     }
 
     private static Token first(TokenStream tokens) {
@@ -57,6 +59,17 @@ record Line(String book, int number, int dots, Token first, Token before) {
             }
         }
         return null;
+    }
+
+    /** How many lines without dots begin before a place. */
+    private static int starts(TokenStream tokens, int end) {
+        int count = 0;
+        for (int i = 0; i < end && count < 2; i++) {
+            if (tokens.get(i).getType() == InternalBookLexer.RULE_LINE) {
+                count++;
+            }
+        }
+        return count;
     }
 
     /** The first word behind a line's start, if the line has one. */

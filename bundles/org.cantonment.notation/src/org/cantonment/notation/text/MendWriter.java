@@ -2,6 +2,7 @@ package org.cantonment.notation.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
@@ -21,7 +22,6 @@ import org.cantonment.model.force.Entry;
 import org.cantonment.model.force.ForcePackage;
 import org.cantonment.model.force.SupportHere;
 import org.cantonment.model.force.Taken;
-import org.cantonment.notation.Document;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.nodemodel.ICompositeNode;
@@ -32,13 +32,19 @@ import org.eclipse.xtext.util.ITextRegion;
 /** Turns what an engine would change in a list into changes of its text; whole lines come and go. */
 public final class MendWriter {
 
-    private final Document document;
     private final String text;
+    private final LineStarts lines;
+    private final Map<Id, EObject> places;
 
-    /** @param document the list */
-    public MendWriter(Document document) {
-        this.document = document;
-        this.text = document.text();
+    /**
+     * @param text   the list's text
+     * @param lines  where its lines begin
+     * @param places what its ids stand for
+     */
+    public MendWriter(String text, LineStarts lines, Map<Id, EObject> places) {
+        this.text = text;
+        this.lines = lines;
+        this.places = places;
     }
 
     /** @return the mend as changes of the text; without any if one of its changes cannot be written here */
@@ -81,7 +87,7 @@ public final class MendWriter {
             return entry(unpin.entry()).map(this::unpin).orElse(List.of());
         }
         if (action instanceof SetText set) {
-            EObject object = document.places().get(set.place());
+            EObject object = places.get(set.place());
             ITextRegion at = object == null ? null : Regions.of(object, null, 0, text);
             return at == null ? List.of() : List.of(new TextChange(at.getOffset(), at.getLength(), set.text()));
         }
@@ -89,15 +95,15 @@ public final class MendWriter {
     }
 
     private Optional<Entry> entry(Id id) {
-        return Optional.ofNullable(document.places().get(id)).filter(Entry.class::isInstance).map(Entry.class::cast);
+        return Optional.ofNullable(places.get(id)).filter(Entry.class::isInstance).map(Entry.class::cast);
     }
 
     /** The entry's line and all that belong to it. */
     private List<TextChange> without(Entry entry) {
         ICompositeNode node = NodeModelUtils.findActualNodeFor(entry);
-        int from = document.lines().startOf(document.lines().lineOf(node.getOffset()));
+        int from = lines.startOf(lines.lineOf(node.getOffset()));
         int end = Math.max(node.getOffset(), node.getEndOffset() - 1);
-        int to = document.lines().startOf(document.lines().lineOf(end) + 1);
+        int to = lines.startOf(lines.lineOf(end) + 1);
         return List.of(new TextChange(from, to - from, ""));
     }
 
@@ -183,37 +189,37 @@ public final class MendWriter {
     }
 
     private List<TextChange> add(AddUnit unit) {
-        EObject parent = document.places().get(unit.parent());
+        EObject parent = places.get(unit.parent());
         if (parent == null) {
             return List.of();
         }
         int depth = depth(parent) + 1;
         EObject below = parent;
-        StringBuilder lines = new StringBuilder();
+        StringBuilder added = new StringBuilder();
         if (unit.support()) {
             Optional<Line> support = parent.eContents().stream().filter(SupportHere.class::isInstance)
                     .map(Line.class::cast).findFirst();
             if (support.isPresent()) {
                 below = support.get();
             } else {
-                lines.append(dots(depth)).append("support").append(lineEnd());
+                added.append(dots(depth)).append("support").append(lineEnd());
             }
             depth++;
         }
-        lines.append(dots(depth));
-        unit.billet().ifPresent(billet -> lines.append(billet).append(": "));
-        lines.append(amount(unit.count())).append(unit.unit().name());
-        unit.strength().ifPresent(strength -> lines.append(" of ").append(strength));
-        return List.of(insertBelow(below, lines.append(lineEnd()).toString()));
+        added.append(dots(depth));
+        unit.billet().ifPresent(billet -> added.append(billet).append(": "));
+        added.append(amount(unit.count())).append(unit.unit().name());
+        unit.strength().ifPresent(strength -> added.append(" of ").append(strength));
+        return List.of(insertBelow(below, added.append(lineEnd()).toString()));
     }
 
     /** Behind the last line that belongs to something. */
-    private TextChange insertBelow(EObject parent, String lines) {
+    private TextChange insertBelow(EObject parent, String added) {
         ICompositeNode node = NodeModelUtils.findActualNodeFor(parent);
         int end = Math.max(0, node.getEndOffset() - 1);
-        int at = document.lines().startOf(document.lines().lineOf(end) + 1);
+        int at = lines.startOf(lines.lineOf(end) + 1);
         boolean open = at > 0 && at == text.length() && text.charAt(at - 1) != '\n' && text.charAt(at - 1) != '\r';
-        return new TextChange(at, 0, open ? lineEnd() + lines : lines);
+        return new TextChange(at, 0, open ? lineEnd() + added : added);
     }
 
     private String lineEnd() {

@@ -90,7 +90,7 @@ class BilletsTest {
 	void aPinHoldsAndABilletThatDoesNotTakeThePinnedSaysSo() {
 		Verdict verdict = judge(list(formation("Lock", one("Staff"), one("Guard").in("Line"), one("Guns").in("Eyes"))));
 		assertEquals(List.of("billet.short", "billet.wrong-kind"), breaches(verdict));
-		assertEquals("Billet Eyes of Lock does not take Guns; it would be taken by billet Line of Lock and "
+		assertEquals("Billet Eyes of Lock does not take Guns; places for that: billet Line of Lock and "
 				+ "billet Line of Battery.", verdict.findings().get(1).message());
 	}
 

@@ -140,7 +140,7 @@ class EstablishmentTest {
 				company(1, "Voltigeurs")));
 		Verdict verdict = Court.judge(of("Of-1808"), list);
 		assertEquals(List.of("billet.wrong-kind"), breaches(verdict));
-		assertEquals("No billet of Depot-Battalion takes Voltigeurs; it would be taken by billet Left of War-Battalion.",
+		assertEquals("No billet of Depot-Battalion takes Voltigeurs; places for that: billet Left of War-Battalion.",
 				verdict.findings().get(0).message());
 	}
 

@@ -90,8 +90,8 @@ class HouseRulesTest {
 		Situation situation = Situation.BARE.withPoints(LIMIT, Optional.empty());
 		Verdict verdict = Judge.judge(ruling, list(3, 80).build(), situation);
 		List<Finding> refined = Mending.refine(ruling, list(3, 80).build(), situation, verdict, 100);
-		assertEquals("Strike Tread-Troop. Mends both breaches.", refined.get(0).mends().get(0).label());
-		assertEquals("Strike Tread-Troop. Mends both breaches.", refined.get(1).mends().get(0).label());
+		assertEquals("Strike Tread-Troop (mends 2 findings).", refined.get(0).mends().get(0).label());
+		assertEquals("Strike Tread-Troop (mends 2 findings).", refined.get(1).mends().get(0).label());
 		assertTrue(refined.get(1).mends().get(1).label().startsWith("Take Foot at strength 90, "));
 	}
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.finding.Action;
 import org.cantonment.domain.finding.Advice;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
@@ -15,6 +14,7 @@ import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.Judge;
 import org.cantonment.rules.Verdict;
+import org.cantonment.rules.check.MendLabels;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
@@ -89,10 +89,8 @@ public final class Mending {
 
 	private Mend named(Tried tried) {
 		int mended = breaches - tried.breaches();
-		String all = mended < 2 ? "" : tried.breaches() > 0 ? " Mends " + mended + " breaches."
-				: mended == 2 ? " Mends both breaches." : " Mends all " + mended + " breaches.";
-		List<Action> actions = tried.mend().actions();
-		return new Mend(tried.mend().label() + all, actions);
+		String all = mended < 2 ? "" : "mends " + mended + " findings";
+		return new Mend(MendLabels.with(tried.mend().label(), all), tried.mend().actions());
 	}
 
 	private static Map<String, Integer> count(Verdict verdict) {

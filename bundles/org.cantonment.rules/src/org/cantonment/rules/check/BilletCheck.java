@@ -145,7 +145,7 @@ public final class BilletCheck implements Check {
 			}
 		}
 		return words.append(others.isEmpty() ? ", nor does any billet of another formation."
-				: "; it would be taken by " + Words.and(others) + '.').toString();
+				: "; places for that: " + Words.and(others) + '.').toString();
 	}
 
 	/** Its own formation, then those of the list, then those that the list might have. */

@@ -22,7 +22,7 @@ final class BoundMends {
 	private static final int HUNDRED = 100;
 
 	/** A mend and the points that it moves. */
-	private record Moved(Mend mend, long points) {
+	private record Moved(Mend mend, long points, int parent) {
 	}
 
 	private final Case about;
@@ -37,7 +37,7 @@ final class BoundMends {
 		this.bounding = bounding;
 	}
 
-	/** Of entries that are just alike, the last is the one to go. */
+	/** Of entries in one place that are just alike, the last is the one to go. */
 	List<Mend> lessened() {
 		List<Moved> found = new ArrayList<>();
 		for (Node node : ground.nodes()) {
@@ -46,7 +46,7 @@ final class BoundMends {
 			if (share > 0 && copies > 0) {
 				long needed = needed(node, copies);
 				if (needed > 0 && needed <= node.count() && leavesEnough(node, needed, copies)) {
-					found.add(new Moved(Mends.take(node, (int) needed), points(node) / node.count() * needed));
+					found.add(new Moved(Mends.take(node, (int) needed), points(node) / node.count() * needed, node.parent()));
 				}
 			}
 		}
@@ -59,9 +59,9 @@ final class BoundMends {
 					+ view.of().words() + '.'));
 		}
 		found.sort(Comparator.comparingLong(Moved::points));
-		Map<String, Mend> byLabel = new LinkedHashMap<>();
-		found.forEach(moved -> byLabel.put(moved.mend().label(), moved.mend()));
-		return byLabel.values().stream().limit(MOST).toList();
+		Map<String, Mend> unlike = new LinkedHashMap<>();
+		found.forEach(moved -> unlike.put(moved.parent() + moved.mend().label(), moved.mend()));
+		return unlike.values().stream().limit(MOST).toList();
 	}
 
 	private long points(Node node) {
@@ -120,7 +120,7 @@ final class BoundMends {
 		}
 		if (best == null || best.points() > wanted) {
 			found.add(new Moved(Mend.advice("Add " + Words.points(wanted) + " or more that are not on "
-					+ view.of().words() + '.'), wanted));
+					+ view.of().words() + '.'), wanted, -1));
 		}
 	}
 
@@ -135,7 +135,7 @@ final class BoundMends {
 		long now = node.unit().points(node.strength());
 		int strength = node.unit().strengthWorth(now + wanted);
 		long more = strength < 0 ? Long.MAX_VALUE : node.unit().points(strength) - now;
-		return more > about.room() ? null : new Moved(Mends.strength(node, strength), more);
+		return more > about.room() ? null : new Moved(Mends.strength(node, strength), more, node.parent());
 	}
 
 	private Moved another(Choice choice, long wanted) {
@@ -145,7 +145,7 @@ final class BoundMends {
 		}
 		int strength = unit.strengthWorth(wanted);
 		long more = strength < 0 ? Long.MAX_VALUE : unit.points(strength);
-		return more > about.room() ? null : new Moved(Mends.add(about, unit, strength), more);
+		return more > about.room() ? null : new Moved(Mends.add(about, unit, strength), more, -1);
 	}
 
 	List<Mend> raised() {

@@ -2,7 +2,9 @@ package org.cantonment.rules.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
@@ -19,7 +21,7 @@ public final class PointsCheck implements Check {
 	private static final int MOST_MENDS = 3;
 
 	/** A mend and the points that it moves. */
-	private record Saving(Mend mend, long points) {
+	private record Saving(Mend mend, long points, int parent) {
 	}
 
 	@Override
@@ -63,17 +65,18 @@ public final class PointsCheck implements Check {
 			long each = node.points() / node.copies();
 			long needed = each == 0 ? Long.MAX_VALUE : (over + each * copies - 1) / (each * copies);
 			if (needed <= node.count()) {
-				savings.add(new Saving(Mends.take(node, (int) needed), needed * copies * each));
+				savings.add(new Saving(Mends.take(node, (int) needed), needed * copies * each, node.parent()));
 			}
 			if (node.step() != null) {
 				lowerStrength(node, over, savings);
 			}
 		}
 		savings.sort(Comparator.comparingLong(Saving::points));
-		List<Mend> mends = new ArrayList<>();
-		for (Saving saving : savings.subList(0, Math.min(MOST_MENDS, savings.size()))) {
-			mends.add(saving.mend());
+		Map<String, Mend> unlike = new LinkedHashMap<>();
+		for (Saving saving : savings) {
+			unlike.put(saving.parent() + saving.mend().label(), saving.mend());
 		}
+		List<Mend> mends = new ArrayList<>(unlike.values().stream().limit(MOST_MENDS).toList());
 		if (mends.isEmpty()) {
 			mends.add(Mend.advice("Take out at least " + Words.points(over) + '.'));
 		}
@@ -91,7 +94,8 @@ public final class PointsCheck implements Check {
 			}
 		}
 		if (best > 0) {
-			savings.add(new Saving(Mends.strength(node, best), (now - unit.points(best)) * node.copies()));
+			savings.add(new Saving(Mends.strength(node, best), (now - unit.points(best)) * node.copies(),
+					node.parent()));
 		}
 	}
 }

@@ -89,7 +89,7 @@ class DecreesTest {
 		assertEquals(List.of("wrong-kind.list:38 [War-Battalion] breach billet.short by " + CENTRE,
 				"wrong-kind.list:69 [Depot-Company] breach billet.wrong-kind by "
 						+ "line.rules:99 [formation War-Battalion \"War battalion\"]"), books.said("wrong-kind"));
-		assertEquals("No billet of War battalion takes Depot company; it would be taken by billet Companies of Depot "
+		assertEquals("No billet of War battalion takes Depot company; places for that: billet Companies of Depot "
 				+ "battalion.", books.sentences("wrong-kind").get(1));
 		assertEquals(List.of("two-voltigeurs.list:38 [War-Battalion] breach billet.empty by "
 				+ "line.rules:100 [billet Right 1 of Grenadiers]", "two-voltigeurs.list:39 [2 Voltigeurs] breach "

@@ -1,7 +1,6 @@
 package org.cantonment.desk.tests.outside;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
@@ -37,7 +36,9 @@ class HouseRulesTest {
 				+ "has 60 points, 4 too many.", "Tread troops (Winter): at most 2 of Tread troop; the list has 3, 1 too "
 				+ "many."), books.sentences("quill-2"));
 		assertEquals(List.of(), books.said("nib-2"));
-		assertTrue(books.mends("quill-2", 0).contains("Strike Tread troop."));
+		for (int finding : List.of(0, 1)) {
+			assertEquals("Strike Tread troop (mends 2 findings).", books.mends("quill-2", finding).get(0));
+		}
 		books.mend("quill-2", 1);
 		assertEquals(List.of(), books.said("quill-2"));
 		assertEquals(120, books.points().get("quill-2"));
