@@ -33,15 +33,12 @@ public final class Judging {
 	/** The judge failed on a list, by a fault of the program. */
 	public static final String FAILED = "list.failed";
 
-<<<<<<< HEAD
 	/** A campaign turns on a check that nobody has brought. */
 	public static final String CHECK_UNKNOWN = "check.unknown";
-=======
 	/** Mends are tried only where there are no more breaches than this, */
 	private static final int MOST_BREACHES = 12;
 	/** and only so many that all tries together judge no more lines than this. */
 	private static final int TRIED_LINES = 4_000;
->>>>>>> rules
 
 	private static final Logger LOG = System.getLogger(Judging.class.getName());
 
@@ -140,10 +137,6 @@ public final class Judging {
 		}
 	}
 
-<<<<<<< HEAD
-	private static List<Finding> ofRules(Meanings meanings, boolean books, Cases cases,
-			Map<ForceList, Judged> kept) {
-=======
 	// One more judging for each mend that is tried, so the longer the list, the fewer.
 	private static List<Finding> tried(ListCase about, Verdict verdict, CancelToken cancel) {
 		int breaches = verdict.findings(Severity.BREACH).size();
@@ -166,8 +159,8 @@ public final class Judging {
 				.anyMatch(action -> !(action instanceof Advice));
 	}
 
-	private static List<Finding> ofRules(Meanings meanings, Cases cases, Map<ForceList, Judged> kept) {
->>>>>>> rules
+	private static List<Finding> ofRules(Meanings meanings, boolean books, Cases cases,
+			Map<ForceList, Judged> kept) {
 		Set<Ruling> all = new LinkedHashSet<>();
 		if (books) {
 			meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));
