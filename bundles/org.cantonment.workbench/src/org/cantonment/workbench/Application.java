@@ -7,6 +7,7 @@ import org.cantonment.editor.model.DocumentModels;
 import org.cantonment.workbench.notation.DeskLink;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.SWTError;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import org.osgi.framework.FrameworkUtil;
@@ -17,9 +18,18 @@ public final class Application implements IApplication {
     /** The argument before the campaign folder that is to be opened. */
     public static final String CAMPAIGN = "-campaign";
 
+    private static final Integer NO_SCREEN = 1;
+
     @Override
     public Object start(IApplicationContext context) {
-        Display display = PlatformUI.createDisplay();
+        Display display;
+        try {
+            display = PlatformUI.createDisplay();
+        } catch (SWTError noScreen) {
+            System.err.println("cantonment: no window can be opened here; is there a screen? (" + noScreen.getMessage()
+                    + ")");
+            return NO_SCREEN;
+        }
         try {
             FrameworkUtil.getBundle(Application.class).getBundleContext().registerService(LanguageHost.class,
                     DeskLink.instance().host(), null);

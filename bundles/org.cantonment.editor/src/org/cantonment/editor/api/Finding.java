@@ -9,13 +9,13 @@ import java.util.Objects;
  * @param severity how grave it is
  * @param code a stable name of the kind of finding
  * @param message one or two plain sentences for the person at the keyboard
- * @param rule the rule that was broken, as a person would name it; empty if it is the language itself
+ * @param rule the rule that was broken; {@link Rule#NONE} if it is the language itself
  * @param advice what would mend it, where no edit of this file does; empty if there is nothing to say
  * @param offset where the stretch begins, in characters from the start of the file
  * @param length how many characters it covers; may be 0
  * @param fixes edits that mend it, the best first; counted in the text that the finding was made on
  */
-public record Finding(Severity severity, String code, String message, String rule, String advice, int offset,
+public record Finding(Severity severity, String code, String message, Rule rule, String advice, int offset,
         int length, List<Fix> fixes) {
 
     /** Checks the place and copies the fixes. */
@@ -41,7 +41,7 @@ public record Finding(Severity severity, String code, String message, String rul
      * @param length how many characters it covers
      */
     public Finding(Severity severity, String code, String message, int offset, int length) {
-        this(severity, code, message, "", "", offset, length, List.of());
+        this(severity, code, message, Rule.NONE, "", offset, length, List.of());
     }
 
     /**

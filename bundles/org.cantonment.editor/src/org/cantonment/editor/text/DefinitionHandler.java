@@ -17,7 +17,7 @@ public final class DefinitionHandler extends AbstractHandler {
         if (HandlerUtil.getActiveEditorChecked(event) instanceof LanguageEditor editor
                 && editor.getSelectionProvider().getSelection() instanceof ITextSelection caret) {
             Optional<Link> link = editor.model().flatMap(model -> model.snapshot().linkAt(caret.getOffset()));
-            link.ifPresentOrElse(use -> NameLink.open(use.target()), () -> editor.getEditorSite().getActionBars()
+            link.ifPresentOrElse(use -> Places.open(use.target()), () -> editor.getEditorSite().getActionBars()
                     .getStatusLineManager().setMessage("There is no name here that leads anywhere"));
         }
         return null;

@@ -46,8 +46,8 @@ public final class FindingHover implements ITextHover {
         for (Found one : found) {
             Finding finding = one.finding();
             lines.add(finding.severity().word() + ": " + finding.message());
-            if (!finding.rule().isEmpty()) {
-                lines.add("    " + finding.rule());
+            if (!finding.rule().name().isEmpty()) {
+                lines.add("    " + finding.rule().label());
             }
             if (!finding.advice().isEmpty()) {
                 lines.add("    " + finding.advice());

@@ -27,6 +27,8 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -151,6 +153,28 @@ class FindingsViewTest {
                 () -> Campaign.page().getActiveEditor());
         assertEquals("ombra-4.list", editor.getEditorInput().getName());
         assertEquals("Marsh-Scout", ((ITextSelection) editor.getSelectionProvider().getSelection()).getText());
+    }
+
+    @Test
+    void theRuleIsNamedWithItsLineAndCanBeVisited() {
+        campaign.write("brack-4.list", Campaign.LIST.replace("by Ombra", "by Brack").replace("  . Command: Staff\n", ""));
+        FindingRow row = Screen.the("the empty billet is found", () -> view.rows().stream()
+                .filter(one -> one.rule().isPlaced()).findFirst().orElse(null));
+        long line = Campaign.RULES.substring(0, Campaign.RULES.indexOf("billet Command")).lines().count();
+        assertEquals("Lake-Book/Causey-Squadron, line " + line, row.rule().label());
+        table().setSelection(view.rows().indexOf(row));
+        MenuItem visit = item("Go to the rule");
+        visit.notifyListeners(SWT.Selection, new Event());
+        LanguageEditor rules = (LanguageEditor) Campaign.page().getActiveEditor();
+        assertEquals("lake.rules", rules.getEditorInput().getName());
+        assertEquals("  . billet Command 1 of Staff",
+                ((ITextSelection) rules.getSelectionProvider().getSelection()).getText());
+    }
+
+    private MenuItem item(String label) {
+        Menu menu = table().getMenu();
+        menu.notifyListeners(SWT.Show, new Event());
+        return Arrays.stream(menu.getItems()).filter(item -> item.getText().equals(label)).findFirst().orElseThrow();
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.cantonment.editor.api.Finding;
+import org.cantonment.editor.api.Rule;
 import org.cantonment.editor.api.Severity;
 import org.cantonment.workbench.notation.Books;
 import org.eclipse.core.resources.IFile;
@@ -22,8 +23,12 @@ public final class FindingMarkers {
     public static final String TYPE = "org.cantonment.workbench.finding";
     /** Attribute: the finding's code. */
     public static final String CODE = "code";
-    /** Attribute: the rule that was broken; empty if it is the notation itself. */
+    /** Attribute: the name of the rule that was broken; empty if it is the notation itself. */
     public static final String RULE = "rule";
+    /** Attribute: the file in which the rule stands, as a URI; empty if it stands in none. */
+    public static final String RULE_FILE = "ruleFile";
+    /** Attribute: the line of the rule, from 1; 0 if it stands in no file. */
+    public static final String RULE_LINE = "ruleLine";
 
     private FindingMarkers() {
     }
@@ -82,7 +87,9 @@ public final class FindingMarkers {
         attributes.put(IMarker.CHAR_START, finding.offset());
         attributes.put(IMarker.CHAR_END, finding.offset() + finding.length());
         attributes.put(CODE, finding.code());
-        attributes.put(RULE, finding.rule());
+        attributes.put(RULE, finding.rule().name());
+        attributes.put(RULE_FILE, finding.rule().uri());
+        attributes.put(RULE_LINE, finding.rule().line());
         return attributes;
     }
 
@@ -92,6 +99,17 @@ public final class FindingMarkers {
             case CAUTION -> IMarker.SEVERITY_WARNING;
             case NOTE -> IMarker.SEVERITY_INFO;
         };
+    }
+
+    /**
+     * The rule that a marker was made of.
+     *
+     * @param marker a marker of our type
+     * @return its rule
+     */
+    public static Rule rule(IMarker marker) {
+        return new Rule(marker.getAttribute(RULE, ""), marker.getAttribute(RULE_FILE, ""),
+                marker.getAttribute(RULE_LINE, 0));
     }
 
     /**

@@ -11,7 +11,8 @@ public enum FindingColumn {
     MESSAGE("Finding", 58, Comparator.comparing(FindingRow::message, String.CASE_INSENSITIVE_ORDER),
             FindingRow::message),
     /** The rule that was broken. */
-    RULE("Rule", 24, Comparator.comparing(FindingRow::rule, String.CASE_INSENSITIVE_ORDER), FindingRow::rule),
+    RULE("Rule", 24, Comparator.comparing(row -> row.rule().label(), String.CASE_INSENSITIVE_ORDER),
+            row -> row.rule().label()),
     /** The book. */
     FILE("Book", 20, Comparator.comparing(FindingRow::fileLabel), FindingRow::fileLabel),
     /** The line in the book. */

@@ -2,6 +2,7 @@ package org.cantonment.workbench.findings;
 
 import java.util.Objects;
 
+import org.cantonment.editor.api.Rule;
 import org.cantonment.editor.api.Severity;
 import org.eclipse.core.resources.IFile;
 
@@ -11,12 +12,12 @@ import org.eclipse.core.resources.IFile;
  * @param file the book
  * @param severity how grave it is
  * @param message what is said
- * @param rule the rule that was broken; empty if it is the notation itself
+ * @param rule the rule that was broken; {@link Rule#NONE} if it is the notation itself
  * @param line the line in the book, from 1
  * @param offset where it begins, in characters from the start of the book
  * @param length how many characters it covers
  */
-public record FindingRow(IFile file, Severity severity, String message, String rule, int line, int offset,
+public record FindingRow(IFile file, Severity severity, String message, Rule rule, int line, int offset,
         int length) {
 
     /** Refuses nulls. */
@@ -34,6 +35,6 @@ public record FindingRow(IFile file, Severity severity, String message, String r
 
     /** The row as one line of text, its columns parted by tabs. */
     public String asText() {
-        return String.join("\t", severity.word(), message, rule, fileLabel(), Integer.toString(line));
+        return String.join("\t", severity.word(), message, rule.label(), fileLabel(), Integer.toString(line));
     }
 }

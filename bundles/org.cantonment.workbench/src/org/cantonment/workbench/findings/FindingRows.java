@@ -116,7 +116,7 @@ final class FindingRows {
             if (marker.getResource() instanceof IFile file && !open.contains(file)) {
                 int start = marker.getAttribute(IMarker.CHAR_START, 0);
                 rows.add(new FindingRow(file, FindingMarkers.severity(marker),
-                        marker.getAttribute(IMarker.MESSAGE, ""), marker.getAttribute(FindingMarkers.RULE, ""),
+                        marker.getAttribute(IMarker.MESSAGE, ""), FindingMarkers.rule(marker),
                         marker.getAttribute(IMarker.LINE_NUMBER, 1), start,
                         marker.getAttribute(IMarker.CHAR_END, start) - start));
             }

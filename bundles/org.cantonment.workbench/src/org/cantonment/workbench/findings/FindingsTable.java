@@ -67,7 +67,8 @@ final class FindingsTable {
     private void tip(MouseEvent event) {
         TableItem item = table.getItem(new Point(event.x, event.y));
         FindingRow row = item == null ? null : rows.get(table.indexOf(item));
-        String text = row == null ? null : row.rule().isEmpty() ? row.message() : row.message() + "\n" + row.rule();
+        String text = row == null ? null : row.rule().name().isEmpty() ? row.message()
+                : row.message() + "\n" + row.rule().label();
         if (text == null || !text.equals(table.getToolTipText())) {
             table.setToolTipText(text);
         }

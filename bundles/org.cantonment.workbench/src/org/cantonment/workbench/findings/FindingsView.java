@@ -3,6 +3,7 @@ package org.cantonment.workbench.findings;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.cantonment.editor.text.Places;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
@@ -29,6 +30,7 @@ public final class FindingsView extends ViewPart {
     public static final String ID = "org.cantonment.workbench.findings";
 
     private final Action open = action("Go to the place", this::openSelected);
+    private final Action openRule = action("Go to the rule", this::openRule);
     private final Action copy = action("Copy", () -> copy(true));
     private final Action copyMessage = action("Copy the message alone", () -> copy(false));
     private FindingsFilter filter;
@@ -67,7 +69,9 @@ public final class FindingsView extends ViewPart {
         open.setEnabled(table.table().getSelectionCount() == 1);
         copy.setEnabled(some);
         copyMessage.setEnabled(some);
+        openRule.setEnabled(open.isEnabled() && table.selected().get(0).rule().isPlaced());
         menu.add(open);
+        menu.add(openRule);
         menu.add(copy);
         menu.add(copyMessage);
     }
@@ -121,6 +125,13 @@ public final class FindingsView extends ViewPart {
             } catch (PartInitException failure) {
                 ILog.of(FindingsView.class).error("Could not open " + row.file().getFullPath(), failure);
             }
+        }
+    }
+
+    private void openRule() {
+        List<FindingRow> selected = table.selected();
+        if (selected.size() == 1 && selected.get(0).rule().isPlaced()) {
+            Places.openLine(selected.get(0).rule().uri(), selected.get(0).rule().line());
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.cantonment.desk.LocatedFinding;
 import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.Fix;
+import org.cantonment.editor.api.Rule;
 import org.cantonment.editor.api.Severity;
 import org.cantonment.editor.api.TextChange;
 import org.cantonment.notation.text.TextFinding;
@@ -20,14 +21,18 @@ final class Findings {
 
     static Finding of(TextFinding finding) {
         return new Finding(severity(finding.severity()), finding.code(), finding.message(),
-                finding.rule().map(id -> id.text()).orElse(""), advice(finding.mends()), finding.offset(),
+                finding.rule().map(id -> new Rule(id.card().text(), "", 0)).orElse(Rule.NONE), advice(finding.mends()), finding.offset(),
                 finding.length(), fixes(finding.mends()));
     }
 
     static Finding of(LocatedFinding finding) {
         return new Finding(severity(finding.severity()), finding.code(), finding.message(),
-                finding.rule().map(rule -> rule.id().text()).orElse(""), advice(finding.mends()), finding.offset(),
+                finding.rule().map(Findings::rule).orElse(Rule.NONE), advice(finding.mends()), finding.offset(),
                 finding.length(), fixes(finding.mends()));
+    }
+
+    private static Rule rule(LocatedFinding.RulePlace place) {
+        return new Rule(place.id().card().text(), place.file().toUri().toString(), place.line());
     }
 
     private static Severity severity(org.cantonment.domain.finding.Severity severity) {
