@@ -138,11 +138,9 @@ class CommandLineTest {
 	}
 
 	@Test
-	void anEmptyFolderIsFine() throws IOException {
+	void aFolderWithoutBooksIsTwo() throws IOException {
 		Files.createDirectory(folder.resolve("empty"));
-		Shell shell = Shell.in(folder, "check", "empty");
-		assertEquals(0, shell.code());
-		assertEquals("0 files: 0 breaches, 0 cautions, 0 notes.", last(shell.err()));
+		assertRefused("There are no books in 'empty'", "check", "empty");
 	}
 
 	@Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskScope;
@@ -31,6 +32,10 @@ final class CheckCommand {
 			for (Path file : snapshot.files()) {
 				byFile.putIfAbsent(file, snapshot.findings(file));
 			}
+		}
+		if (byFile.isEmpty()) {
+			throw new WrongCall("There are no books in " + existing.stream().map(p -> "'" + terminal.show(p) + "'")
+					.collect(Collectors.joining(", ")) + ": no file there ends in " + BookFiles.spoken() + ".");
 		}
 		List<LocatedFinding> findings = new ArrayList<>();
 		byFile.values().forEach(findings::addAll);

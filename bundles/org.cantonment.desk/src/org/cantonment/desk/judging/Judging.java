@@ -56,6 +56,7 @@ public final class Judging {
 	}
 
 	private final Rulings rulings = new Rulings();
+	private final Played trials = new Played();
 	private final Map<ForceList, Judged> judged = new IdentityHashMap<>();
 	private List<Finding> ofRules = List.of();
 	private Meanings last;
@@ -89,7 +90,7 @@ public final class Judging {
 		}
 		judged.keySet().retainAll(kept.keySet());
 		last = meanings;
-		ofRules = ofRules(meanings, books, cases, kept);
+		ofRules = ofRules(meanings, books, cases, kept, cancel);
 	}
 
 	/** What was said of a list, found by identity; nothing if it was not asked about. */
@@ -159,8 +160,8 @@ public final class Judging {
 				.anyMatch(action -> !(action instanceof Advice));
 	}
 
-	private static List<Finding> ofRules(Meanings meanings, boolean books, Cases cases,
-			Map<ForceList, Judged> kept) {
+	private List<Finding> ofRules(Meanings meanings, boolean books, Cases cases, Map<ForceList, Judged> kept,
+			CancelToken cancel) {
 		Set<Ruling> all = new LinkedHashSet<>();
 		if (books) {
 			meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));
@@ -168,6 +169,10 @@ public final class Judging {
 		kept.values().forEach(one -> one.about().ruling().ifPresent(all::add));
 		Set<Finding> findings = new TreeSet<>();
 		all.forEach(ruling -> findings.addAll(ruling.findings()));
+		if (books) {
+			trials.keepOnly(meanings.ruleSets());
+			meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
+		}
 		meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
 				CHECK_UNKNOWN, Severity.CAUTION, check.id(), "No check called '" + check.name()
 						+ "' is installed here, so nothing is judged by it."))));
@@ -178,6 +183,7 @@ public final class Judging {
 	public void forget() {
 		judged.clear();
 		last = null;
+		trials.keepOnly(List.of());
 		rulings.keepOnly(List.of());
 	}
 }
