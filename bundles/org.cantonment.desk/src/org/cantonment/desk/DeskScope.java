@@ -11,22 +11,22 @@ import java.util.Set;
  * @param asked the files whose findings are wanted; empty for all. Only their lists are judged
  */
 public record DeskScope(Path place, Optional<Set<Path>> asked) {
-	public DeskScope {
-		asked = asked.map(Set::copyOf);
-	}
+    public DeskScope {
+        asked = asked.map(Set::copyOf);
+    }
 
-	/** A whole folder. */
-	public static DeskScope all(Path folder) {
-		return new DeskScope(folder, Optional.empty());
-	}
+    /** A whole folder. */
+    public static DeskScope all(Path folder) {
+        return new DeskScope(folder, Optional.empty());
+    }
 
-	/** Some files in the light of their folder. */
-	public static DeskScope only(Path folder, Set<Path> files) {
-		return new DeskScope(folder, Optional.of(files));
-	}
+    /** Some files in the light of their folder. */
+    public static DeskScope only(Path folder, Set<Path> files) {
+        return new DeskScope(folder, Optional.of(files));
+    }
 
-	/** Whether the findings of a file are wanted. */
-	public boolean asks(Path file) {
-		return asked.isEmpty() || asked.get().contains(file);
-	}
+    /** Whether the findings of a file are wanted. */
+    public boolean asks(Path file) {
+        return asked.isEmpty() || asked.get().contains(file);
+    }
 }

@@ -16,70 +16,70 @@ import org.cantonment.domain.force.ForceList;
 
 /** What a desk held at one moment. Never changes; may be read from any thread. */
 public final class DeskSnapshot {
-	/** Of a desk that has not read anything yet. */
-	static final DeskSnapshot EMPTY = new DeskSnapshot(0, new TreeMap<>(), Map.of(),
-			new Meanings(List.of(), List.of(), List.of(), List.of(), List.of()));
+    /** Of a desk that has not read anything yet. */
+    static final DeskSnapshot EMPTY = new DeskSnapshot(0, new TreeMap<>(), Map.of(),
+            new Meanings(List.of(), List.of(), List.of(), List.of(), List.of()));
 
-	private final long number;
-	private final SortedMap<Path, List<LocatedFinding>> findings;
-	private final Map<Path, Judged> judged;
-	private final Map<ForceList, Path> files = new IdentityHashMap<>();
-	private final Meanings meanings;
+    private final long number;
+    private final SortedMap<Path, List<LocatedFinding>> findings;
+    private final Map<Path, Judged> judged;
+    private final Map<ForceList, Path> files = new IdentityHashMap<>();
+    private final Meanings meanings;
 
-	DeskSnapshot(long number, SortedMap<Path, List<LocatedFinding>> findings, Map<Path, Judged> judged,
-			Meanings meanings) {
-		this.number = number;
-		this.findings = findings;
-		this.judged = judged;
-		this.meanings = meanings;
-		judged.forEach((file, one) -> files.put(one.about().list(), file));
-	}
+    DeskSnapshot(long number, SortedMap<Path, List<LocatedFinding>> findings, Map<Path, Judged> judged,
+            Meanings meanings) {
+        this.number = number;
+        this.findings = findings;
+        this.judged = judged;
+        this.meanings = meanings;
+        judged.forEach((file, one) -> files.put(one.about().list(), file));
+    }
 
-	/** Grows with every change of the desk, so that of two snapshots the newer one can be told. */
-	public long number() {
-		return number;
-	}
+    /** Grows with every change of the desk, so that of two snapshots the newer one can be told. */
+    public long number() {
+        return number;
+    }
 
-	/** The files of the desk, by path; also those that could not be read. */
-	public List<Path> files() {
-		return List.copyOf(findings.keySet());
-	}
+    /** The files of the desk, by path; also those that could not be read. */
+    public List<Path> files() {
+        return List.copyOf(findings.keySet());
+    }
 
-	/** All findings, by file, line and column. */
-	public List<LocatedFinding> findings() {
-		List<LocatedFinding> all = new ArrayList<>();
-		findings.values().forEach(all::addAll);
-		return all;
-	}
+    /** All findings, by file, line and column. */
+    public List<LocatedFinding> findings() {
+        List<LocatedFinding> all = new ArrayList<>();
+        findings.values().forEach(all::addAll);
+        return all;
+    }
 
-	/** The findings of one file, by line and column. */
-	public List<LocatedFinding> findings(Path file) {
-		return findings.getOrDefault(file, List.of());
-	}
+    /** The findings of one file, by line and column. */
+    public List<LocatedFinding> findings(Path file) {
+        return findings.getOrDefault(file, List.of());
+    }
 
-	/** What was said of the list in a file; empty if it is no list, or could not be read as one, or nobody asked. */
-	public Optional<Judged> judged(Path file) {
-		return Optional.ofNullable(judged.get(file));
-	}
+    /** What was said of the list in a file; empty if it is no list, or could not be read as one, or nobody asked. */
+    public Optional<Judged> judged(Path file) {
+        return Optional.ofNullable(judged.get(file));
+    }
 
-	/** What was said of a list of these meanings; empty if nobody asked. */
-	public Optional<Judged> judged(ForceList list) {
-		return file(list).flatMap(this::judged);
-	}
+    /** What was said of a list of these meanings; empty if nobody asked. */
+    public Optional<Judged> judged(ForceList list) {
+        return file(list).flatMap(this::judged);
+    }
 
-	/** The file of a list that was asked about. */
-	public Optional<Path> file(ForceList list) {
-		return Optional.ofNullable(files.get(list));
-	}
+    /** The file of a list that was asked about. */
+    public Optional<Path> file(ForceList list) {
+        return Optional.ofNullable(files.get(list));
+    }
 
-	/** What makes a list not legal, breaches of form included, in the order of its lines; empty if it is legal. */
-	public List<String> breachesOf(ForceList list) {
-		return file(list).map(this::findings).orElse(List.of()).stream()
-				.filter(finding -> finding.severity() == Severity.BREACH).map(LocatedFinding::message).toList();
-	}
+    /** What makes a list not legal, breaches of form included, in the order of its lines; empty if it is legal. */
+    public List<String> breachesOf(ForceList list) {
+        return file(list).map(this::findings).orElse(List.of()).stream()
+                .filter(finding -> finding.severity() == Severity.BREACH).map(LocatedFinding::message).toList();
+    }
 
-	/** What all books mean. */
-	public Meanings meanings() {
-		return meanings;
-	}
+    /** What all books mean. */
+    public Meanings meanings() {
+        return meanings;
+    }
 }

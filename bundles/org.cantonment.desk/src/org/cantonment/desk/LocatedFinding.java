@@ -27,50 +27,50 @@ import org.cantonment.notation.text.TextMend;
  * @param mends    what would mend it in this file, the best first
  */
 public record LocatedFinding(Path file, int line, int column, int offset, int length, Severity severity, String code,
-		String message, Optional<RulePlace> rule, List<TextMend> mends) implements Comparable<LocatedFinding> {
-	/**
-	 * Where a rule stands.
-	 *
-	 * @param id   the rule
-	 * @param file its file
-	 * @param line its line, from 1
-	 */
-	public record RulePlace(Id id, Path file, int line) {
-	}
+        String message, Optional<RulePlace> rule, List<TextMend> mends) implements Comparable<LocatedFinding> {
+    /**
+     * Where a rule stands.
+     *
+     * @param id   the rule
+     * @param file its file
+     * @param line its line, from 1
+     */
+    public record RulePlace(Id id, Path file, int line) {
+    }
 
-	private static final int LONGEST = 600;
+    private static final int LONGEST = 600;
 
-	private static final Comparator<LocatedFinding> ORDER = Comparator.comparing((LocatedFinding f) -> f.file())
-			.thenComparingInt(LocatedFinding::line).thenComparingInt(LocatedFinding::column)
-			.thenComparing(LocatedFinding::severity).thenComparing(LocatedFinding::code)
-			.thenComparing(LocatedFinding::message).thenComparingInt(LocatedFinding::length);
+    private static final Comparator<LocatedFinding> ORDER = Comparator.comparing((LocatedFinding f) -> f.file())
+            .thenComparingInt(LocatedFinding::line).thenComparingInt(LocatedFinding::column)
+            .thenComparing(LocatedFinding::severity).thenComparing(LocatedFinding::code)
+            .thenComparing(LocatedFinding::message).thenComparingInt(LocatedFinding::length);
 
-	public LocatedFinding {
-		Objects.requireNonNull(file, "file");
-		mends = List.copyOf(mends);
-	}
+    public LocatedFinding {
+        Objects.requireNonNull(file, "file");
+        mends = List.copyOf(mends);
+    }
 
-	/** A finding about a file as a whole. */
-	static LocatedFinding of(Path file, Severity severity, String code, String message) {
-		return new LocatedFinding(file, 1, 1, 0, 0, severity, code, message, Optional.empty(), List.of());
-	}
+    /** A finding about a file as a whole. */
+    static LocatedFinding of(Path file, Severity severity, String code, String message) {
+        return new LocatedFinding(file, 1, 1, 0, 0, severity, code, message, Optional.empty(), List.of());
+    }
 
-	/** A finding of a text, with its line and column; the rule's place may be null. */
-	static LocatedFinding of(Path file, LineStarts lines, TextFinding finding, RulePlace rule) {
-		int offset = finding.offset();
-		return new LocatedFinding(file, lines.lineOf(offset) + 1, lines.columnOf(offset) + 1, offset,
-				finding.length(), finding.severity(), finding.code(), readable(finding.message()),
-				Optional.ofNullable(rule), finding.mends());
-	}
+    /** A finding of a text, with its line and column; the rule's place may be null. */
+    static LocatedFinding of(Path file, LineStarts lines, TextFinding finding, RulePlace rule) {
+        int offset = finding.offset();
+        return new LocatedFinding(file, lines.lineOf(offset) + 1, lines.columnOf(offset) + 1, offset,
+                finding.length(), finding.severity(), finding.code(), readable(finding.message()),
+                Optional.ofNullable(rule), finding.mends());
+    }
 
-	// A message may quote what somebody wrote, and nothing keeps that from being a million letters long.
-	private static String readable(String message) {
-		return message.length() <= LONGEST ? message : message.substring(0, LONGEST - 1) + "\u2026";
-	}
+    // A message may quote what somebody wrote, and nothing keeps that from being a million letters long.
+    private static String readable(String message) {
+        return message.length() <= LONGEST ? message : message.substring(0, LONGEST - 1) + "\u2026";
+    }
 
-	/** By file, line and column, then the gravest first. */
-	@Override
-	public int compareTo(LocatedFinding other) {
-		return ORDER.compare(this, other);
-	}
+    /** By file, line and column, then the gravest first. */
+    @Override
+    public int compareTo(LocatedFinding other) {
+        return ORDER.compare(this, other);
+    }
 }

@@ -19,73 +19,73 @@ import org.cantonment.desk.files.TextReading;
  * those are read whose first line names what the first line of a list asked about names.
  */
 final class Needed {
-	private final DeskScope scope;
-	private final boolean listsOnly;
-	private final Map<Path, Set<String>> names = new HashMap<>();
-	private final Set<String> asked = new HashSet<>();
+    private final DeskScope scope;
+    private final boolean listsOnly;
+    private final Map<Path, Set<String>> names = new HashMap<>();
+    private final Set<String> asked = new HashSet<>();
 
-	private Needed(DeskScope scope, Set<Path> files) {
-		this.scope = scope;
-		this.listsOnly = files.stream().allMatch(Needed::isList);
-		files.stream().filter(Needed::isList).forEach(list -> asked.addAll(names(list)));
-	}
+    private Needed(DeskScope scope, Set<Path> files) {
+        this.scope = scope;
+        this.listsOnly = files.stream().allMatch(Needed::isList);
+        files.stream().filter(Needed::isList).forEach(list -> asked.addAll(names(list)));
+    }
 
-	/** Those of the books that must be read, in the same order. */
-	static List<Path> of(DeskScope scope, List<Path> books) {
-		if (scope.asked().isEmpty()) {
-			return books;
-		}
-		Needed needed = new Needed(scope, scope.asked().get());
-		List<Path> some = new ArrayList<>();
-		for (Path book : books) {
-			if (needed.needs(book)) {
-				some.add(book);
-			}
-		}
-		return some;
-	}
+    /** Those of the books that must be read, in the same order. */
+    static List<Path> of(DeskScope scope, List<Path> books) {
+        if (scope.asked().isEmpty()) {
+            return books;
+        }
+        Needed needed = new Needed(scope, scope.asked().get());
+        List<Path> some = new ArrayList<>();
+        for (Path book : books) {
+            if (needed.needs(book)) {
+                some.add(book);
+            }
+        }
+        return some;
+    }
 
-	private boolean needs(Path book) {
-		if (scope.asks(book)) {
-			return true;
-		}
-		return switch (BookFiles.extension(book)) {
-			case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
-			case "shelf", "week" -> !listsOnly;
-			default -> true;
-		};
-	}
+    private boolean needs(Path book) {
+        if (scope.asks(book)) {
+            return true;
+        }
+        return switch (BookFiles.extension(book)) {
+            case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
+            case "shelf", "week" -> !listsOnly;
+            default -> true;
+        };
+    }
 
-	private static boolean isList(Path file) {
-		return BookFiles.extension(file).equals("list");
-	}
+    private static boolean isList(Path file) {
+        return BookFiles.extension(file).equals("list");
+    }
 
-	/** Who and what the first line of a list names before its round, rules and era: its own name, and its player. */
-	private Set<String> names(Path list) {
-		return names.computeIfAbsent(list, file -> {
-			try {
-				return named(TextReading.of(file).text());
-			} catch (IOException e) {
-				return Set.of(); // told where it is read
-			}
-		});
-	}
+    /** Who and what the first line of a list names before its round, rules and era: its own name, and its player. */
+    private Set<String> names(Path list) {
+        return names.computeIfAbsent(list, file -> {
+            try {
+                return named(TextReading.of(file).text());
+            } catch (IOException e) {
+                return Set.of(); // told where it is read
+            }
+        });
+    }
 
-	private static Set<String> named(String text) {
-		Set<String> named = new HashSet<>();
-		for (String line : (Iterable<String>) text.lines()::iterator) {
-			String bare = line.strip();
-			if (!bare.isEmpty() && !bare.startsWith("#")) {
-				for (String word : bare.split("[\\s#]+")) {
-					if (Set.of("under", "in", "to", "round").contains(word)) {
-						break;
-					}
-					named.add(word.toLowerCase(Locale.ROOT));
-				}
-				named.removeAll(Set.of("list", "by"));
-				break;
-			}
-		}
-		return named;
-	}
+    private static Set<String> named(String text) {
+        Set<String> named = new HashSet<>();
+        for (String line : (Iterable<String>) text.lines()::iterator) {
+            String bare = line.strip();
+            if (!bare.isEmpty() && !bare.startsWith("#")) {
+                for (String word : bare.split("[\\s#]+")) {
+                    if (Set.of("under", "in", "to", "round").contains(word)) {
+                        break;
+                    }
+                    named.add(word.toLowerCase(Locale.ROOT));
+                }
+                named.removeAll(Set.of("list", "by"));
+                break;
+            }
+        }
+        return named;
+    }
 }

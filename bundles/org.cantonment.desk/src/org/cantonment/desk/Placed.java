@@ -31,150 +31,150 @@ import org.eclipse.xtext.service.OperationCanceledError;
 
 /** From texts to findings at their places, redoing only what a change has touched. */
 final class Placed {
-	private final Library library;
-	private final SortedMap<Path, Sheet> sheets;
-	private final Judging judging = new Judging();
+    private final Library library;
+    private final SortedMap<Path, Sheet> sheets;
+    private final Judging judging = new Judging();
 
-	Placed(Library library, SortedMap<Path, Sheet> sheets) {
-		this.library = library;
-		this.sheets = sheets;
-	}
+    Placed(Library library, SortedMap<Path, Sheet> sheets) {
+        this.library = library;
+        this.sheets = sheets;
+    }
 
-	int judgements() {
-		return judging.judgements();
-	}
+    int judgements() {
+        return judging.judgements();
+    }
 
-	DeskSnapshot settle(DeskScope scope, long number, CancelToken cancel, Progress progress) {
-		boolean movedRules = read(cancel, progress);
-		Meanings meanings = gather();
-		Map<ForceList, Path> fileOf = new IdentityHashMap<>();
-		sheets.forEach((file, sheet) -> {
-			if (sheet.meaning() instanceof ForceList list) {
-				fileOf.put(list, file);
-			}
-		});
-		boolean books = sheets.entrySet().stream()
-				.anyMatch(e -> e.getValue().meaning() instanceof RuleSet && scope.asks(e.getKey()));
-		judging.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), books, cancel, progress);
-		Map<Path, Judged> judged = new HashMap<>();
-		fileOf.forEach((list, file) -> judging.of(list).ifPresent(j -> judged.put(file, j)));
-		return new DeskSnapshot(number, place(scope, judged, movedRules), Collections.unmodifiableMap(judged), meanings);
-	}
+    DeskSnapshot settle(DeskScope scope, long number, CancelToken cancel, Progress progress) {
+        boolean movedRules = read(cancel, progress);
+        Meanings meanings = gather();
+        Map<ForceList, Path> fileOf = new IdentityHashMap<>();
+        sheets.forEach((file, sheet) -> {
+            if (sheet.meaning() instanceof ForceList list) {
+                fileOf.put(list, file);
+            }
+        });
+        boolean books = sheets.entrySet().stream()
+                .anyMatch(e -> e.getValue().meaning() instanceof RuleSet && scope.asks(e.getKey()));
+        judging.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), books, cancel, progress);
+        Map<Path, Judged> judged = new HashMap<>();
+        fileOf.forEach((list, file) -> judging.of(list).ifPresent(j -> judged.put(file, j)));
+        return new DeskSnapshot(number, place(scope, judged, movedRules), Collections.unmodifiableMap(judged), meanings);
+    }
 
-	// Returns whether anything but lists was read anew, so that rules may stand elsewhere now.
-	private boolean read(CancelToken cancel, Progress progress) {
-		boolean moved = false;
-		int done = 0;
-		for (Map.Entry<Path, Sheet> entry : sheets.entrySet()) {
-			cancel.check();
-			progress.at(done++, sheets.size(), "Understanding files:");
-			Document document = library.document(entry.getKey()).orElse(null);
-			if (document == null) {
-				continue;
-			}
-			try {
-				document.read(cancel::cancelled);
-			} catch (OperationCanceledError e) {
-				throw new Cancelled();
-			}
-			if (entry.getValue().take(document) && !(entry.getValue().meaning() instanceof ForceList)) {
-				moved = true;
-			}
-		}
-		return moved;
-	}
+    // Returns whether anything but lists was read anew, so that rules may stand elsewhere now.
+    private boolean read(CancelToken cancel, Progress progress) {
+        boolean moved = false;
+        int done = 0;
+        for (Map.Entry<Path, Sheet> entry : sheets.entrySet()) {
+            cancel.check();
+            progress.at(done++, sheets.size(), "Understanding files:");
+            Document document = library.document(entry.getKey()).orElse(null);
+            if (document == null) {
+                continue;
+            }
+            try {
+                document.read(cancel::cancelled);
+            } catch (OperationCanceledError e) {
+                throw new Cancelled();
+            }
+            if (entry.getValue().take(document) && !(entry.getValue().meaning() instanceof ForceList)) {
+                moved = true;
+            }
+        }
+        return moved;
+    }
 
-	private Meanings gather() {
-		List<RuleSet> rules = new ArrayList<>();
-		List<Campaign> campaigns = new ArrayList<>();
-		List<Week> weeks = new ArrayList<>();
-		List<NamesBook> names = new ArrayList<>();
-		List<ForceList> lists = new ArrayList<>();
-		for (Sheet sheet : sheets.values()) {
-			if (sheet.meaning() instanceof RuleSet book) {
-				rules.add(book);
-			} else if (sheet.meaning() instanceof Campaign campaign) {
-				campaigns.add(campaign);
-			} else if (sheet.meaning() instanceof Week week) {
-				weeks.add(week);
-			} else if (sheet.meaning() instanceof NamesBook book) {
-				names.add(book);
-			} else if (sheet.meaning() instanceof ForceList list) {
-				lists.add(list);
-			}
-		}
-		return new Meanings(rules, campaigns, weeks, names, lists);
-	}
+    private Meanings gather() {
+        List<RuleSet> rules = new ArrayList<>();
+        List<Campaign> campaigns = new ArrayList<>();
+        List<Week> weeks = new ArrayList<>();
+        List<NamesBook> names = new ArrayList<>();
+        List<ForceList> lists = new ArrayList<>();
+        for (Sheet sheet : sheets.values()) {
+            if (sheet.meaning() instanceof RuleSet book) {
+                rules.add(book);
+            } else if (sheet.meaning() instanceof Campaign campaign) {
+                campaigns.add(campaign);
+            } else if (sheet.meaning() instanceof Week week) {
+                weeks.add(week);
+            } else if (sheet.meaning() instanceof NamesBook book) {
+                names.add(book);
+            } else if (sheet.meaning() instanceof ForceList list) {
+                lists.add(list);
+            }
+        }
+        return new Meanings(rules, campaigns, weeks, names, lists);
+    }
 
-	private SortedMap<Path, List<LocatedFinding>> place(DeskScope scope, Map<Path, Judged> judged,
-			boolean movedRules) {
-		Places places = new Places();
-		Map<Path, List<Finding>> ofRules = places.sorted(judging.ofRules());
-		Map<Path, Finding> twice = SameBook.find(sheets);
-		SortedMap<Path, List<LocatedFinding>> all = new TreeMap<>();
-		sheets.forEach((file, sheet) -> {
-			if (scope.asks(file)) {
-				List<Finding> engine = new ArrayList<>(ofRules.getOrDefault(file, List.of()));
-				Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
-				Optional.ofNullable(judged.get(file)).ifPresent(j -> engine.addAll(j.findings()));
-				List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
-				all.put(file, known != null ? known : sheet.keep(engine, places.locate(file, sheet, engine)));
-			}
-		});
-		return Collections.unmodifiableSortedMap(all);
-	}
+    private SortedMap<Path, List<LocatedFinding>> place(DeskScope scope, Map<Path, Judged> judged,
+            boolean movedRules) {
+        Places places = new Places();
+        Map<Path, List<Finding>> ofRules = places.sorted(judging.ofRules());
+        Map<Path, Finding> twice = SameBook.find(sheets);
+        SortedMap<Path, List<LocatedFinding>> all = new TreeMap<>();
+        sheets.forEach((file, sheet) -> {
+            if (scope.asks(file)) {
+                List<Finding> engine = new ArrayList<>(ofRules.getOrDefault(file, List.of()));
+                Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
+                Optional.ofNullable(judged.get(file)).ifPresent(j -> engine.addAll(j.findings()));
+                List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
+                all.put(file, known != null ? known : sheet.keep(engine, places.locate(file, sheet, engine)));
+            }
+        });
+        return Collections.unmodifiableSortedMap(all);
+    }
 
-	/** Where ids stand, worked out as far as it is asked. */
-	private final class Places {
-		private final Map<String, Path> byBook = new HashMap<>();
+    /** Where ids stand, worked out as far as it is asked. */
+    private final class Places {
+        private final Map<String, Path> byBook = new HashMap<>();
 
-		Places() {
-			sheets.forEach((file, sheet) -> {
-				if (!(sheet.meaning() instanceof ForceList)) {
-					BookIds.of(sheet.meaning()).ifPresent(id -> byBook.putIfAbsent(id.text(), file));
-				}
-			});
-		}
+        Places() {
+            sheets.forEach((file, sheet) -> {
+                if (!(sheet.meaning() instanceof ForceList)) {
+                    BookIds.of(sheet.meaning()).ifPresent(id -> byBook.putIfAbsent(id.text(), file));
+                }
+            });
+        }
 
-		// The longest beginning of the id that is a book's own.
-		private Path fileOf(Id id) {
-			String text = id.card().text();
-			while (true) {
-				Path file = byBook.get(text);
-				int slash = text.lastIndexOf('/');
-				if (file != null || slash < 0) {
-					return file;
-				}
-				text = text.substring(0, slash);
-			}
-		}
+        // The longest beginning of the id that is a book's own.
+        private Path fileOf(Id id) {
+            String text = id.card().text();
+            while (true) {
+                Path file = byBook.get(text);
+                int slash = text.lastIndexOf('/');
+                if (file != null || slash < 0) {
+                    return file;
+                }
+                text = text.substring(0, slash);
+            }
+        }
 
-		Map<Path, List<Finding>> sorted(List<Finding> findings) {
-			Map<Path, List<Finding>> sorted = new HashMap<>();
-			for (Finding finding : findings) {
-				Path file = fileOf(finding.at());
-				if (file != null) {
-					sorted.computeIfAbsent(file, f -> new ArrayList<>()).add(finding);
-				}
-			}
-			return sorted;
-		}
+        Map<Path, List<Finding>> sorted(List<Finding> findings) {
+            Map<Path, List<Finding>> sorted = new HashMap<>();
+            for (Finding finding : findings) {
+                Path file = fileOf(finding.at());
+                if (file != null) {
+                    sorted.computeIfAbsent(file, f -> new ArrayList<>()).add(finding);
+                }
+            }
+            return sorted;
+        }
 
-		List<LocatedFinding> locate(Path file, Sheet sheet, List<Finding> findings) {
-			Document document = library.document(file).orElse(null);
-			List<LocatedFinding> located = sheet.own(document);
-			for (Finding finding : findings) {
-				located.add(LocatedFinding.of(file, document.lines(), document.locate(finding),
-						finding.rule().flatMap(this::rule).orElse(null)));
-			}
-			located.sort(null);
-			return located;
-		}
+        List<LocatedFinding> locate(Path file, Sheet sheet, List<Finding> findings) {
+            Document document = library.document(file).orElse(null);
+            List<LocatedFinding> located = sheet.own(document);
+            for (Finding finding : findings) {
+                located.add(LocatedFinding.of(file, document.lines(), document.locate(finding),
+                        finding.rule().flatMap(this::rule).orElse(null)));
+            }
+            located.sort(null);
+            return located;
+        }
 
-		private Optional<RulePlace> rule(Id id) {
-			Path file = fileOf(id);
-			return Optional.ofNullable(file).flatMap(library::document).map(document -> new RulePlace(id, file,
-					document.lines().lineOf(document.regionOf(id).getOffset()) + 1));
-		}
-	}
+        private Optional<RulePlace> rule(Id id) {
+            Path file = fileOf(id);
+            return Optional.ofNullable(file).flatMap(library::document).map(document -> new RulePlace(id, file,
+                    document.lines().lineOf(document.regionOf(id).getOffset()) + 1));
+        }
+    }
 }

@@ -38,84 +38,84 @@ import org.cantonment.rules.view.SupportView;
 /** Judges lists. Holds no state: one judge serves all threads. */
 public final class Judge {
 
-	private static final List<Check> CHECKS = List.of(new CountCheck(), new PointsCheck(), new StrengthCheck(),
-			new OptionCheck(), new PermissionCheck(), new BilletCheck(), new SupportCheck(), new BoundCheck(),
-			new TakingCheck(), new ContinuityCheck());
+    private static final List<Check> CHECKS = List.of(new CountCheck(), new PointsCheck(), new StrengthCheck(),
+            new OptionCheck(), new PermissionCheck(), new BilletCheck(), new SupportCheck(), new BoundCheck(),
+            new TakingCheck(), new ContinuityCheck());
 
-	private Judge() {
-	}
+    private Judge() {
+    }
 
-	/**
-	 * Judges a list by a ruling. Entries whose unit the ruling does not know are passed over.
-	 *
-	 * @param ruling the rules as they stand in the list's era and round
-	 * @param situation the limit, the player, dispensations and the like
-	 * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
-	 */
-	public static Verdict judge(Ruling ruling, ForceList list, Situation situation) {
-		List<Muster> musters = new ArrayList<>();
-		musters.add(Muster.of(ruling, list.id(), list.body()));
-		for (Contingent contingent : list.contingents()) {
-			Ruling own = situation.contingents().getOrDefault(contingent.id(), ruling);
-			musters.add(Muster.of(own, contingent.id(), contingent.body()));
-		}
-		long used = 0;
-		for (Muster muster : musters) {
-			used += muster.tally().points();
-		}
-		List<Basis> findings = new ArrayList<>();
-		List<Placing> placings = new ArrayList<>();
-		for (int i = 0; i < musters.size(); i++) {
-			situation.cancel().check();
-			OptionalInt own = i == 0 ? OptionalInt.empty() : list.contingents().get(i - 1).points();
-			List<Muster> others = new ArrayList<>(musters);
-			others.remove(i);
-			Layout layout = Layout.of(musters.get(i), situation.cancel());
-			Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
-					own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation));
-			findings.addAll(judge(about, i > 0 && own.isEmpty()));
-			place(layout, placings);
-		}
-		findings.sort(null);
-		List<Tally> tallies = musters.stream().map(Muster::tally).toList();
-		return new Verdict(findings, tallies.get(0), tallies.subList(1, tallies.size()), placings);
-	}
+    /**
+     * Judges a list by a ruling. Entries whose unit the ruling does not know are passed over.
+     *
+     * @param ruling the rules as they stand in the list's era and round
+     * @param situation the limit, the player, dispensations and the like
+     * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
+     */
+    public static Verdict judge(Ruling ruling, ForceList list, Situation situation) {
+        List<Muster> musters = new ArrayList<>();
+        musters.add(Muster.of(ruling, list.id(), list.body()));
+        for (Contingent contingent : list.contingents()) {
+            Ruling own = situation.contingents().getOrDefault(contingent.id(), ruling);
+            musters.add(Muster.of(own, contingent.id(), contingent.body()));
+        }
+        long used = 0;
+        for (Muster muster : musters) {
+            used += muster.tally().points();
+        }
+        List<Basis> findings = new ArrayList<>();
+        List<Placing> placings = new ArrayList<>();
+        for (int i = 0; i < musters.size(); i++) {
+            situation.cancel().check();
+            OptionalInt own = i == 0 ? OptionalInt.empty() : list.contingents().get(i - 1).points();
+            List<Muster> others = new ArrayList<>(musters);
+            others.remove(i);
+            Layout layout = Layout.of(musters.get(i), situation.cancel());
+            Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
+                    own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation));
+            findings.addAll(judge(about, i > 0 && own.isEmpty()));
+            place(layout, placings);
+        }
+        findings.sort(null);
+        List<Tally> tallies = musters.stream().map(Muster::tally).toList();
+        return new Verdict(findings, tallies.get(0), tallies.subList(1, tallies.size()), placings);
+    }
 
-	private static List<Basis> judge(Case about, boolean countedAbove) {
-		Sink sink = new Sink(about.situation(), about.muster().ruling());
-		for (Check check : CHECKS) {
-			if (!(countedAbove && check instanceof PointsCheck)) {
-				check.check(about, sink);
-			}
-		}
-		Aftermath.clear(about.muster(), sink.findings());
-		MendLabels.tell(about.muster(), sink.findings());
-		return sink.findings();
-	}
+    private static List<Basis> judge(Case about, boolean countedAbove) {
+        Sink sink = new Sink(about.situation(), about.muster().ruling());
+        for (Check check : CHECKS) {
+            if (!(countedAbove && check instanceof PointsCheck)) {
+                check.check(about, sink);
+            }
+        }
+        Aftermath.clear(about.muster(), sink.findings());
+        MendLabels.tell(about.muster(), sink.findings());
+        return sink.findings();
+    }
 
-	private static void place(Layout layout, List<Placing> placings) {
-		for (Billeting billeting : layout.billetings()) {
-			List<BilletView> billets = billeting.formation().formation().billets();
-			for (int i = 0; i < billeting.children().size(); i++) {
-				for (int b = 0; b < billets.size(); b++) {
-					place(billeting.children().get(i), billeting.placement().where()[i][b], billets.get(b).rule(),
-							billets.get(b).title(), placings);
-				}
-			}
-		}
-		Supporting supporting = layout.supporting();
-		for (int i = 0; i < supporting.children().size(); i++) {
-			for (SupportView support : layout.muster().ruling().supports()) {
-				place(supporting.children().get(i), supporting.placement().where()[i][support.index()], support.id(),
-						support.title(), placings);
-			}
-		}
-	}
+    private static void place(Layout layout, List<Placing> placings) {
+        for (Billeting billeting : layout.billetings()) {
+            List<BilletView> billets = billeting.formation().formation().billets();
+            for (int i = 0; i < billeting.children().size(); i++) {
+                for (int b = 0; b < billets.size(); b++) {
+                    place(billeting.children().get(i), billeting.placement().where()[i][b], billets.get(b).rule(),
+                            billets.get(b).title(), placings);
+                }
+            }
+        }
+        Supporting supporting = layout.supporting();
+        for (int i = 0; i < supporting.children().size(); i++) {
+            for (SupportView support : layout.muster().ruling().supports()) {
+                place(supporting.children().get(i), supporting.placement().where()[i][support.index()], support.id(),
+                        support.title(), placings);
+            }
+        }
+    }
 
-	private static void place(Node node, int count, Id where, String title,
-			List<Placing> placings) {
-		if (count > 0) {
-			placings.add(new Placing(node.entry().id(), count, where, title));
-		}
-	}
+    private static void place(Node node, int count, Id where, String title,
+            List<Placing> placings) {
+        if (count > 0) {
+            placings.add(new Placing(node.entry().id(), count, where, title));
+        }
+    }
 }

@@ -17,33 +17,33 @@ import org.cantonment.rules.view.Basis;
  */
 public record Verdict(List<Basis> bases, Tally tally, List<Tally> contingents, List<Placing> placings) {
 
-	public Verdict {
-		bases = List.copyOf(bases);
-		contingents = List.copyOf(contingents);
-		placings = List.copyOf(placings);
-	}
+    public Verdict {
+        bases = List.copyOf(bases);
+        contingents = List.copyOf(contingents);
+        placings = List.copyOf(placings);
+    }
 
-	/** The findings, in order. */
-	public List<Finding> findings() {
-		return bases.stream().map(Basis::finding).toList();
-	}
+    /** The findings, in order. */
+    public List<Finding> findings() {
+        return bases.stream().map(Basis::finding).toList();
+    }
 
-	/** The points of the whole list. */
-	public long points() {
-		long points = tally.points();
-		for (Tally contingent : contingents) {
-			points += contingent.points();
-		}
-		return points;
-	}
+    /** The points of the whole list. */
+    public long points() {
+        long points = tally.points();
+        for (Tally contingent : contingents) {
+            points += contingent.points();
+        }
+        return points;
+    }
 
-	/** Whether there is no breach. */
-	public boolean legal() {
-		return bases.isEmpty() || bases.get(0).finding().severity() != Severity.BREACH;
-	}
+    /** Whether there is no breach. */
+    public boolean legal() {
+        return bases.isEmpty() || bases.get(0).finding().severity() != Severity.BREACH;
+    }
 
-	/** The findings of one severity. */
-	public List<Finding> findings(Severity severity) {
-		return findings().stream().filter(finding -> finding.severity() == severity).toList();
-	}
+    /** The findings of one severity. */
+    public List<Finding> findings(Severity severity) {
+        return findings().stream().filter(finding -> finding.severity() == severity).toList();
+    }
 }

@@ -14,67 +14,67 @@ import org.apache.log4j.LogManager;
 
 /** Runs the benchmarks; started by {@code releng/bench}. */
 public final class Bench {
-	private static final List<String> ALL = List.of("keystroke", "folder", "cold");
+    private static final List<String> ALL = List.of("keystroke", "folder", "cold");
 
-	private Bench() {
-	}
+    private Bench() {
+    }
 
-	/**
-	 * Prints a table, and writes it as JSON if it is told where.
-	 *
-	 * @param args {@code --json FILE} and the names of measures, all of them if there are none
-	 */
-	public static void main(String[] args) throws IOException {
-		LogManager.getLoggerRepository().setThreshold(Level.OFF);
-		if (args.length == 2 && args[0].startsWith("folder-")) {
-			Path folder = Path.of(args[1]);
-			System.out.println(args[0].equals("folder-ours") ? Folder.ours(folder) : Folder.bare(folder));
-			return;
-		}
-		List<String> wanted = new ArrayList<>(List.of(args));
-		Path json = null;
-		int at = wanted.indexOf("--json");
-		if (at >= 0) {
-			json = Path.of(wanted.get(at + 1));
-			wanted.subList(at, at + 2).clear();
-		}
-		List<Row> rows = run(wanted.isEmpty() ? ALL : wanted);
-		if (json != null) {
-			Files.writeString(json, rows.stream().map(Row::json).collect(Collectors.joining(",\n  ", "[\n  ", "\n]\n")));
-		}
-	}
+    /**
+     * Prints a table, and writes it as JSON if it is told where.
+     *
+     * @param args {@code --json FILE} and the names of measures, all of them if there are none
+     */
+    public static void main(String[] args) throws IOException {
+        LogManager.getLoggerRepository().setThreshold(Level.OFF);
+        if (args.length == 2 && args[0].startsWith("folder-")) {
+            Path folder = Path.of(args[1]);
+            System.out.println(args[0].equals("folder-ours") ? Folder.ours(folder) : Folder.bare(folder));
+            return;
+        }
+        List<String> wanted = new ArrayList<>(List.of(args));
+        Path json = null;
+        int at = wanted.indexOf("--json");
+        if (at >= 0) {
+            json = Path.of(wanted.get(at + 1));
+            wanted.subList(at, at + 2).clear();
+        }
+        List<Row> rows = run(wanted.isEmpty() ? ALL : wanted);
+        if (json != null) {
+            Files.writeString(json, rows.stream().map(Row::json).collect(Collectors.joining(",\n  ", "[\n  ", "\n]\n")));
+        }
+    }
 
-	private static List<Row> run(List<String> measures) throws IOException {
-		List<Row> rows = new ArrayList<>();
-		System.out.printf("%-58s %10s %10s %6s%n", "measure", "ours", "reference", "ratio");
-		for (String measure : measures) {
-			Path folder = Files.createTempDirectory("cantonment-bench");
-			try {
-				List<Row> some = one(measure, folder);
-				some.forEach(row -> System.out.println(row.line()));
-				rows.addAll(some);
-			} finally {
-				delete(folder);
-			}
-		}
-		return rows;
-	}
+    private static List<Row> run(List<String> measures) throws IOException {
+        List<Row> rows = new ArrayList<>();
+        System.out.printf("%-58s %10s %10s %6s%n", "measure", "ours", "reference", "ratio");
+        for (String measure : measures) {
+            Path folder = Files.createTempDirectory("cantonment-bench");
+            try {
+                List<Row> some = one(measure, folder);
+                some.forEach(row -> System.out.println(row.line()));
+                rows.addAll(some);
+            } finally {
+                delete(folder);
+            }
+        }
+        return rows;
+    }
 
-	private static List<Row> one(String measure, Path folder) throws IOException {
-		return switch (measure) {
-			case "keystroke" -> Keystroke.run(folder);
-			case "folder" -> Folder.run(folder);
-			case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),
-					Path.of(System.getProperty("cantonment.nothing")), Path.of(System.getProperty("cantonment.list")));
-			default -> throw new IllegalArgumentException("There is no measure '" + measure + "'; there are " + ALL);
-		};
-	}
+    private static List<Row> one(String measure, Path folder) throws IOException {
+        return switch (measure) {
+            case "keystroke" -> Keystroke.run(folder);
+            case "folder" -> Folder.run(folder);
+            case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),
+                    Path.of(System.getProperty("cantonment.nothing")), Path.of(System.getProperty("cantonment.list")));
+            default -> throw new IllegalArgumentException("There is no measure '" + measure + "'; there are " + ALL);
+        };
+    }
 
-	private static void delete(Path folder) throws IOException {
-		try (Stream<Path> all = Files.walk(folder)) {
-			for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-				Files.delete(path);
-			}
-		}
-	}
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
 }

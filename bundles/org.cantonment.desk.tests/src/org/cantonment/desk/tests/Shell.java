@@ -17,17 +17,17 @@ import org.cantonment.desk.cli.Terminal;
  * @param err  what was said beside it
  */
 record Shell(int code, String out, String err) {
-	/** Calls the command line in a folder. */
-	static Shell in(Path folder, String... args) {
-		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		ByteArrayOutputStream err = new ByteArrayOutputStream();
-		int code = Main.run(args, new Terminal(new PrintStream(out, false, StandardCharsets.UTF_8),
-				new PrintStream(err, false, StandardCharsets.UTF_8), folder));
-		return new Shell(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-	}
+    /** Calls the command line in a folder. */
+    static Shell in(Path folder, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Main.run(args, new Terminal(new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, false, StandardCharsets.UTF_8), folder));
+        return new Shell(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
 
-	/** The lines of the answer. */
-	List<String> lines() {
-		return out.lines().toList();
-	}
+    /** The lines of the answer. */
+    List<String> lines() {
+        return out.lines().toList();
+    }
 }

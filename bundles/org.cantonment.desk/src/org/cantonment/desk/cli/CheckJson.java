@@ -14,80 +14,80 @@ import com.google.gson.stream.JsonWriter;
 
 /** The answer of a check as JSON, as docs/json/check.schema.json describes it. */
 final class CheckJson {
-	/** Changes when a reader of the old form would misunderstand the new one. */
-	static final String FORMAT = "cantonment-check-1";
+    /** Changes when a reader of the old form would misunderstand the new one. */
+    static final String FORMAT = "cantonment-check-1";
 
-	private final Terminal terminal;
+    private final Terminal terminal;
 
-	CheckJson(Terminal terminal) {
-		this.terminal = terminal;
-	}
+    CheckJson(Terminal terminal) {
+        this.terminal = terminal;
+    }
 
-	/** One object, on several lines, without a line end behind it. */
-	String write(List<LocatedFinding> findings, CheckSummary summary) {
-		StringWriter text = new StringWriter();
-		try (JsonWriter json = new JsonWriter(text)) {
-			json.setIndent("  ");
-			json.setHtmlSafe(false);
-			json.beginObject();
-			json.name("format").value(FORMAT);
-			json.name("findings").beginArray();
-			for (LocatedFinding finding : findings) {
-				finding(json, finding);
-			}
-			json.endArray();
-			json.name("summary").beginObject();
-			json.name("files").value(summary.files());
-			json.name("lists").value(summary.lists());
-			json.name("breaches").value(summary.breaches());
-			json.name("cautions").value(summary.cautions());
-			json.name("notes").value(summary.notes());
-			json.endObject();
-			json.endObject();
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
-		return text.toString();
-	}
+    /** One object, on several lines, without a line end behind it. */
+    String write(List<LocatedFinding> findings, CheckSummary summary) {
+        StringWriter text = new StringWriter();
+        try (JsonWriter json = new JsonWriter(text)) {
+            json.setIndent("  ");
+            json.setHtmlSafe(false);
+            json.beginObject();
+            json.name("format").value(FORMAT);
+            json.name("findings").beginArray();
+            for (LocatedFinding finding : findings) {
+                finding(json, finding);
+            }
+            json.endArray();
+            json.name("summary").beginObject();
+            json.name("files").value(summary.files());
+            json.name("lists").value(summary.lists());
+            json.name("breaches").value(summary.breaches());
+            json.name("cautions").value(summary.cautions());
+            json.name("notes").value(summary.notes());
+            json.endObject();
+            json.endObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
 
-	private void finding(JsonWriter json, LocatedFinding finding) throws IOException {
-		json.beginObject();
-		json.name("file").value(terminal.show(finding.file()));
-		json.name("line").value(finding.line());
-		json.name("column").value(finding.column());
-		json.name("offset").value(finding.offset());
-		json.name("length").value(finding.length());
-		json.name("severity").value(finding.severity().name().toLowerCase(Locale.ROOT));
-		json.name("code").value(finding.code());
-		json.name("message").value(finding.message());
-		if (finding.rule().isPresent()) {
-			LocatedFinding.RulePlace rule = finding.rule().get();
-			json.name("rule").beginObject();
-			json.name("id").value(rule.id().text());
-			json.name("file").value(terminal.show(rule.file()));
-			json.name("line").value(rule.line());
-			json.endObject();
-		}
-		json.name("mends").beginArray();
-		for (TextMend mend : finding.mends()) {
-			mend(json, mend);
-		}
-		json.endArray();
-		json.endObject();
-	}
+    private void finding(JsonWriter json, LocatedFinding finding) throws IOException {
+        json.beginObject();
+        json.name("file").value(terminal.show(finding.file()));
+        json.name("line").value(finding.line());
+        json.name("column").value(finding.column());
+        json.name("offset").value(finding.offset());
+        json.name("length").value(finding.length());
+        json.name("severity").value(finding.severity().name().toLowerCase(Locale.ROOT));
+        json.name("code").value(finding.code());
+        json.name("message").value(finding.message());
+        if (finding.rule().isPresent()) {
+            LocatedFinding.RulePlace rule = finding.rule().get();
+            json.name("rule").beginObject();
+            json.name("id").value(rule.id().text());
+            json.name("file").value(terminal.show(rule.file()));
+            json.name("line").value(rule.line());
+            json.endObject();
+        }
+        json.name("mends").beginArray();
+        for (TextMend mend : finding.mends()) {
+            mend(json, mend);
+        }
+        json.endArray();
+        json.endObject();
+    }
 
-	private void mend(JsonWriter json, TextMend mend) throws IOException {
-		json.beginObject();
-		json.name("label").value(mend.label());
-		json.name("edits").beginArray();
-		for (TextChange edit : mend.changes()) {
-			json.beginObject();
-			json.name("offset").value(edit.offset());
-			json.name("length").value(edit.length());
-			json.name("text").value(edit.text());
-			json.endObject();
-		}
-		json.endArray();
-		json.endObject();
-	}
+    private void mend(JsonWriter json, TextMend mend) throws IOException {
+        json.beginObject();
+        json.name("label").value(mend.label());
+        json.name("edits").beginArray();
+        for (TextChange edit : mend.changes()) {
+            json.beginObject();
+            json.name("offset").value(edit.offset());
+            json.name("length").value(edit.length());
+            json.name("text").value(edit.text());
+            json.endObject();
+        }
+        json.endArray();
+        json.endObject();
+    }
 }

@@ -13,77 +13,77 @@ import picocli.CommandLine.Help.Ansi;
 
 /** The command line. */
 public final class Main {
-	private Main() {
-	}
+    private Main() {
+    }
 
-	/** Runs one call and ends the program with its exit code. */
-	public static void main(String[] args) {
-		Quiet.libraries();
-		PrintStream out = stream(FileDescriptor.out);
-		PrintStream err = stream(FileDescriptor.err);
-		int code = run(args, new Terminal(out, err, Path.of("").toAbsolutePath()));
-		out.flush();
-		err.flush();
-		System.exit(code);
-	}
+    /** Runs one call and ends the program with its exit code. */
+    public static void main(String[] args) {
+        Quiet.libraries();
+        PrintStream out = stream(FileDescriptor.out);
+        PrintStream err = stream(FileDescriptor.err);
+        int code = run(args, new Terminal(out, err, Path.of("").toAbsolutePath()));
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
 
-	/**
-	 * Runs one call. Never throws for what a user can bring about; what nobody foresaw is written to a log file and said
-	 * in one sentence.
-	 *
-	 * @param args     the words of the call
-	 * @param terminal where to answer
-	 * @return 0 if nothing breaks a rule, 1 if something does, 2 if the call is wrong or something cannot be read
-	 */
-	public static int run(String[] args, Terminal terminal) {
-		try {
-			int code = dispatch(args, terminal);
-			terminal.out().flush();
-			return terminal.out().checkError() ? Exit.WRONG : code;
-		} catch (WrongCall e) {
-			terminal.out().flush();
-			terminal.say(Words.NAME + ": " + e.getMessage());
-			return Exit.WRONG;
-		} catch (OutOfMemoryError e) {
-			terminal.say(Words.NAME + ": there is not enough memory for this; check fewer files at a time.");
-			return Exit.WRONG;
-		} catch (RuntimeException | Error e) {
-			Optional<Path> log = ErrorLog.note(e, args);
-			terminal.say(Words.NAME + ": something went wrong that is no fault of yours"
-					+ log.map(file -> "; what happened stands in " + file).orElse("") + ".");
-			return Exit.WRONG;
-		}
-	}
+    /**
+     * Runs one call. Never throws for what a user can bring about; what nobody foresaw is written to a log file and said
+     * in one sentence.
+     *
+     * @param args     the words of the call
+     * @param terminal where to answer
+     * @return 0 if nothing breaks a rule, 1 if something does, 2 if the call is wrong or something cannot be read
+     */
+    public static int run(String[] args, Terminal terminal) {
+        try {
+            int code = dispatch(args, terminal);
+            terminal.out().flush();
+            return terminal.out().checkError() ? Exit.WRONG : code;
+        } catch (WrongCall e) {
+            terminal.out().flush();
+            terminal.say(Words.NAME + ": " + e.getMessage());
+            return Exit.WRONG;
+        } catch (OutOfMemoryError e) {
+            terminal.say(Words.NAME + ": there is not enough memory for this; check fewer files at a time.");
+            return Exit.WRONG;
+        } catch (RuntimeException | Error e) {
+            Optional<Path> log = ErrorLog.note(e, args);
+            terminal.say(Words.NAME + ": something went wrong that is no fault of yours"
+                    + log.map(file -> "; what happened stands in " + file).orElse("") + ".");
+            return Exit.WRONG;
+        }
+    }
 
-	private static int dispatch(String[] args, Terminal terminal) {
-		WarmUp.begin(args);
-		CommandLine words = Words.all();
-		Call call = Call.of(words, args);
-		if (call.asksVersion()) {
-			terminal.answer("Cantonment " + Version.TEXT);
-			return Exit.FINE;
-		}
-		if (call.asksHelp()) {
-			terminal.answer(call.line().getUsageMessage(Ansi.OFF).replace(System.lineSeparator(), "\n").stripTrailing());
-			return Exit.FINE;
-		}
-		return switch (call.command()) {
-			case "check" -> new CheckCommand(terminal).run(call.paths(), call.has("--json"));
-			case "points" -> new PointsCommand(terminal).run(call.paths());
-			case "format" -> new FormatCommand(terminal).run(call.paths(), call.has("--check"));
-			case "roundup" -> new RoundupCommand(terminal).run(call.paths().get(0), call.value("--on"));
-			default -> throw new WrongCall("Say what is to be done: check, points, format or roundup. Try '"
-					+ Words.NAME + " --help'.");
-		};
-	}
+    private static int dispatch(String[] args, Terminal terminal) {
+        WarmUp.begin(args);
+        CommandLine words = Words.all();
+        Call call = Call.of(words, args);
+        if (call.asksVersion()) {
+            terminal.answer("Cantonment " + Version.TEXT);
+            return Exit.FINE;
+        }
+        if (call.asksHelp()) {
+            terminal.answer(call.line().getUsageMessage(Ansi.OFF).replace(System.lineSeparator(), "\n").stripTrailing());
+            return Exit.FINE;
+        }
+        return switch (call.command()) {
+            case "check" -> new CheckCommand(terminal).run(call.paths(), call.has("--json"));
+            case "points" -> new PointsCommand(terminal).run(call.paths());
+            case "format" -> new FormatCommand(terminal).run(call.paths(), call.has("--check"));
+            case "roundup" -> new RoundupCommand(terminal).run(call.paths().get(0), call.value("--on"));
+            default -> throw new WrongCall("Say what is to be done: check, points, format or roundup. Try '"
+                    + Words.NAME + " --help'.");
+        };
+    }
 
-	// Answers are UTF-8 wherever they go, so that a file or pipe holds the same on every machine; only a Windows console
-	// has a code page of its own.
-	private static PrintStream stream(FileDescriptor to) {
-		String console = System.getProperty("os.name", "").startsWith("Windows") && System.console() != null
-				? System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding")) : null;
-		Charset charset = console != null && Charset.isSupported(console)
-				? Charset.forName(console) : StandardCharsets.UTF_8;
-		return new PrintStream(new FileOutputStream(to), false, charset);
-	}
+    // Answers are UTF-8 wherever they go, so that a file or pipe holds the same on every machine; only a Windows console
+    // has a code page of its own.
+    private static PrintStream stream(FileDescriptor to) {
+        String console = System.getProperty("os.name", "").startsWith("Windows") && System.console() != null
+                ? System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding")) : null;
+        Charset charset = console != null && Charset.isSupported(console)
+                ? Charset.forName(console) : StandardCharsets.UTF_8;
+        return new PrintStream(new FileOutputStream(to), false, charset);
+    }
 }

@@ -5,11 +5,11 @@ import org.apache.log4j.Logger;
 
 /** Keeps libraries from writing beside the answer, and from looking for files that say what they should write. */
 final class Quiet {
-	private Quiet() {
-	}
+    private Quiet() {
+    }
 
-	static void libraries() {
-		System.setProperty("log4j.defaultInitOverride", "true");
-		Logger.getRootLogger().setLevel(Level.OFF);
-	}
+    static void libraries() {
+        System.setProperty("log4j.defaultInitOverride", "true");
+        Logger.getRootLogger().setLevel(Level.OFF);
+    }
 }

@@ -22,56 +22,56 @@ import org.cantonment.domain.force.ForceList;
 
 /** {@code roundup FOLDER}: where a campaign stands. */
 final class RoundupCommand {
-	private final Terminal terminal;
+    private final Terminal terminal;
 
-	RoundupCommand(Terminal terminal) {
-		this.terminal = terminal;
-	}
+    RoundupCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
 
-	int run(String folder, Optional<String> on) {
-		Optional<LocalDate> day = on.map(RoundupCommand::day);
-		Path path = new Paths(terminal).folder(folder);
-		DeskSnapshot snapshot = CampaignDesk.open(path, CancelToken.NEVER, new SlowProgress(terminal)).snapshot();
-		List<Campaign> campaigns = snapshot.meanings().campaigns();
-		if (campaigns.isEmpty()) {
-			throw new WrongCall("There is no campaign in '" + terminal.show(path)
-					+ "': no file there ends in .campaign and can be read as one.");
-		}
-		for (int i = 0; i < campaigns.size(); i++) {
-			if (i > 0) {
-				terminal.answer("");
-			}
-			RoundupText.lines(roundup(campaigns.get(i), snapshot, day))
-					.forEach(line -> terminal.answer(Plain.line(line)));
-		}
-		return Exit.FINE;
-	}
+    int run(String folder, Optional<String> on) {
+        Optional<LocalDate> day = on.map(RoundupCommand::day);
+        Path path = new Paths(terminal).folder(folder);
+        DeskSnapshot snapshot = CampaignDesk.open(path, CancelToken.NEVER, new SlowProgress(terminal)).snapshot();
+        List<Campaign> campaigns = snapshot.meanings().campaigns();
+        if (campaigns.isEmpty()) {
+            throw new WrongCall("There is no campaign in '" + terminal.show(path)
+                    + "': no file there ends in .campaign and can be read as one.");
+        }
+        for (int i = 0; i < campaigns.size(); i++) {
+            if (i > 0) {
+                terminal.answer("");
+            }
+            RoundupText.lines(roundup(campaigns.get(i), snapshot, day))
+                    .forEach(line -> terminal.answer(Plain.line(line)));
+        }
+        return Exit.FINE;
+    }
 
-	private static Roundup roundup(Campaign campaign, DeskSnapshot snapshot, Optional<LocalDate> day) {
-		Meanings meanings = snapshot.meanings();
-		Season season = Season.of(campaign, meanings.weeks(), meanings.names());
-		return Roundup.of(season, day, (player, round) -> look(player, round, snapshot),
-				meanings::eraTitle);
-	}
+    private static Roundup roundup(Campaign campaign, DeskSnapshot snapshot, Optional<LocalDate> day) {
+        Meanings meanings = snapshot.meanings();
+        Season season = Season.of(campaign, meanings.weeks(), meanings.names());
+        return Roundup.of(season, day, (player, round) -> look(player, round, snapshot),
+                meanings::eraTitle);
+    }
 
-	private static Optional<ListLook> look(Id player, int round, DeskSnapshot snapshot) {
-		return snapshot.meanings().listsOf(player).stream().filter(l -> l.round().orElse(0) == round).findFirst()
-				.map(list -> look(player, round, list, snapshot));
-	}
+    private static Optional<ListLook> look(Id player, int round, DeskSnapshot snapshot) {
+        return snapshot.meanings().listsOf(player).stream().filter(l -> l.round().orElse(0) == round).findFirst()
+                .map(list -> look(player, round, list, snapshot));
+    }
 
-	private static ListLook look(Id player, int round, ForceList list, DeskSnapshot snapshot) {
-		Judged judged = snapshot.judged(list).orElseThrow();
-		List<String> breaches = snapshot.breachesOf(list);
-		OptionalInt total = judged.verdict().map(v -> OptionalInt.of((int) Math.min(v.points(), Integer.MAX_VALUE)))
-				.orElse(OptionalInt.empty());
-		return new ListLook(player, round, total, judged.about().situation().points(), breaches);
-	}
+    private static ListLook look(Id player, int round, ForceList list, DeskSnapshot snapshot) {
+        Judged judged = snapshot.judged(list).orElseThrow();
+        List<String> breaches = snapshot.breachesOf(list);
+        OptionalInt total = judged.verdict().map(v -> OptionalInt.of((int) Math.min(v.points(), Integer.MAX_VALUE)))
+                .orElse(OptionalInt.empty());
+        return new ListLook(player, round, total, judged.about().situation().points(), breaches);
+    }
 
-	private static LocalDate day(String text) {
-		try {
-			return LocalDate.parse(text);
-		} catch (DateTimeParseException e) {
-			throw new WrongCall("'" + Plain.line(text) + "' is no day; write it like 2031-04-15.");
-		}
-	}
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new WrongCall("'" + Plain.line(text) + "' is no day; write it like 2031-04-15.");
+        }
+    }
 }

@@ -7,69 +7,69 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The words of the command line. Built by hand, not read from annotations: that takes half the time at the start. */
 final class Words {
-	static final String NAME = "cantonment";
+    static final String NAME = "cantonment";
 
-	private Words() {
-	}
+    private Words() {
+    }
 
-	/** All commands with their options. */
-	static CommandLine all() {
-		CommandSpec root = command(NAME, "Checks lists against the rules of a campaign, adds up points, tidies books"
-				+ " and tells where the campaign stands.");
-		root.addOption(OptionSpec.builder("-V", "--version").versionHelp(true)
-				.description("Say which version this is.").build());
-		root.usageMessage().footer("", "Exit code 0: nothing breaks a rule; 1: something does;"
-				+ " 2: the call is wrong or something cannot be read.");
-		root.addSubcommand("check", check());
-		root.addSubcommand("points", points());
-		root.addSubcommand("format", format());
-		root.addSubcommand("roundup", roundup());
-		CommandLine line = new CommandLine(root);
-		line.setUnmatchedOptionsArePositionalParams(false).setAbbreviatedOptionsAllowed(false)
-				.setExpandAtFiles(false).setUsageHelpWidth(80).setUsageHelpAutoWidth(false);
-		return line;
-	}
+    /** All commands with their options. */
+    static CommandLine all() {
+        CommandSpec root = command(NAME, "Checks lists against the rules of a campaign, adds up points, tidies books"
+                + " and tells where the campaign stands.");
+        root.addOption(OptionSpec.builder("-V", "--version").versionHelp(true)
+                .description("Say which version this is.").build());
+        root.usageMessage().footer("", "Exit code 0: nothing breaks a rule; 1: something does;"
+                + " 2: the call is wrong or something cannot be read.");
+        root.addSubcommand("check", check());
+        root.addSubcommand("points", points());
+        root.addSubcommand("format", format());
+        root.addSubcommand("roundup", roundup());
+        CommandLine line = new CommandLine(root);
+        line.setUnmatchedOptionsArePositionalParams(false).setAbbreviatedOptionsAllowed(false)
+                .setExpandAtFiles(false).setUsageHelpWidth(80).setUsageHelpAutoWidth(false);
+        return line;
+    }
 
-	private static CommandSpec check() {
-		CommandSpec spec = command("check", "Checks books: whole campaign folders, or single files in the light of the"
-				+ " folder they stand in. Prints one finding a line, as file:line:column: severity code: message.");
-		spec.addOption(flag("--json", "Answer in JSON, as docs/json/check.schema.json says."));
-		return spec.addPositional(paths("PATH", "A folder with books, or a book."));
-	}
+    private static CommandSpec check() {
+        CommandSpec spec = command("check", "Checks books: whole campaign folders, or single files in the light of the"
+                + " folder they stand in. Prints one finding a line, as file:line:column: severity code: message.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/check.schema.json says."));
+        return spec.addPositional(paths("PATH", "A folder with books, or a book."));
+    }
 
-	private static CommandSpec points() {
-		CommandSpec spec = command("points", "Opens a list's points into their parts.");
-		return spec.addPositional(paths("LIST", "A file that ends in .list."));
-	}
+    private static CommandSpec points() {
+        CommandSpec spec = command("points", "Opens a list's points into their parts.");
+        return spec.addPositional(paths("LIST", "A file that ends in .list."));
+    }
 
-	private static CommandSpec format() {
-		CommandSpec spec = command("format", "Tidies books: blanks, indents by dots, nothing that has a meaning.");
-		spec.addOption(flag("--check", "Change nothing; name the files that would change, and exit with 1 if any would."));
-		return spec.addPositional(paths("PATH", "A folder with books, or a book."));
-	}
+    private static CommandSpec format() {
+        CommandSpec spec = command("format", "Tidies books: blanks, indents by dots, nothing that has a meaning.");
+        spec.addOption(flag("--check", "Change nothing; name the files that would change, and exit with 1 if any would."));
+        return spec.addPositional(paths("PATH", "A folder with books, or a book."));
+    }
 
-	private static CommandSpec roundup() {
-		CommandSpec spec = command("roundup", "Tells where a campaign stands: who plays whom, results, lists in and"
-				+ " missing, what is due next.");
-		spec.addOption(OptionSpec.builder("--on").type(String.class).paramLabel("DATE")
-				.description("Stand on this day, as in 2031-04-15; else on the newest one booked.").build());
-		return spec.addPositional(PositionalParamSpec.builder().index("0").arity("1").required(true).type(String.class)
-				.paramLabel("FOLDER").description("The campaign's folder.").build());
-	}
+    private static CommandSpec roundup() {
+        CommandSpec spec = command("roundup", "Tells where a campaign stands: who plays whom, results, lists in and"
+                + " missing, what is due next.");
+        spec.addOption(OptionSpec.builder("--on").type(String.class).paramLabel("DATE")
+                .description("Stand on this day, as in 2031-04-15; else on the newest one booked.").build());
+        return spec.addPositional(PositionalParamSpec.builder().index("0").arity("1").required(true).type(String.class)
+                .paramLabel("FOLDER").description("The campaign's folder.").build());
+    }
 
-	private static CommandSpec command(String name, String description) {
-		CommandSpec spec = CommandSpec.create().name(name);
-		spec.usageMessage().description(description);
-		return spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
-				.description("Say how this is used.").build());
-	}
+    private static CommandSpec command(String name, String description) {
+        CommandSpec spec = CommandSpec.create().name(name);
+        spec.usageMessage().description(description);
+        return spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
+                .description("Say how this is used.").build());
+    }
 
-	private static OptionSpec flag(String name, String description) {
-		return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
-	}
+    private static OptionSpec flag(String name, String description) {
+        return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
+    }
 
-	private static PositionalParamSpec paths(String label, String description) {
-		return PositionalParamSpec.builder().index("0..*").arity("1..*").required(true).type(String[].class)
-				.paramLabel(label).description(description).build();
-	}
+    private static PositionalParamSpec paths(String label, String description) {
+        return PositionalParamSpec.builder().index("0..*").arity("1..*").required(true).type(String[].class)
+                .paramLabel(label).description(description).build();
+    }
 }

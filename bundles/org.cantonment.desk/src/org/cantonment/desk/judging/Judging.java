@@ -30,160 +30,160 @@ import org.cantonment.rules.view.Ruling;
  * they stand at its time, its limit, its player, its player's lists before it. Not for several threads at once.
  */
 public final class Judging {
-	/** The judge failed on a list, by a fault of the program. */
-	public static final String FAILED = "list.failed";
+    /** The judge failed on a list, by a fault of the program. */
+    public static final String FAILED = "list.failed";
 
-	/** A campaign turns on a check that nobody has brought. */
-	public static final String CHECK_UNKNOWN = "check.unknown";
-	/** Mends are tried only where there are no more breaches than this, */
-	private static final int MOST_BREACHES = 12;
-	/** and only so many that all tries together judge no more lines than this. */
-	private static final int TRIED_LINES = 4_000;
+    /** A campaign turns on a check that nobody has brought. */
+    public static final String CHECK_UNKNOWN = "check.unknown";
+    /** Mends are tried only where there are no more breaches than this, */
+    private static final int MOST_BREACHES = 12;
+    /** and only so many that all tries together judge no more lines than this. */
+    private static final int TRIED_LINES = 4_000;
 
-	private static final Logger LOG = System.getLogger(Judging.class.getName());
+    private static final Logger LOG = System.getLogger(Judging.class.getName());
 
-	/**
-	 * A list and what was said of it.
-	 *
-	 * @param about    what it was judged by
-	 * @param verdict  what the judge said; empty if the list is under no rules, or the judge failed
-	 * @param findings all that is to be told: what was unclear, then what the judge said
-	 */
-	public record Judged(ListCase about, Optional<Verdict> verdict, List<Finding> findings) {
-		public Judged {
-			findings = List.copyOf(findings);
-		}
-	}
+    /**
+     * A list and what was said of it.
+     *
+     * @param about    what it was judged by
+     * @param verdict  what the judge said; empty if the list is under no rules, or the judge failed
+     * @param findings all that is to be told: what was unclear, then what the judge said
+     */
+    public record Judged(ListCase about, Optional<Verdict> verdict, List<Finding> findings) {
+        public Judged {
+            findings = List.copyOf(findings);
+        }
+    }
 
-	private final Rulings rulings = new Rulings();
-	private final Played trials = new Played();
-	private final Map<ForceList, Judged> judged = new IdentityHashMap<>();
-	private List<Finding> ofRules = List.of();
-	private Meanings last;
-	private int count;
+    private final Rulings rulings = new Rulings();
+    private final Played trials = new Played();
+    private final Map<ForceList, Judged> judged = new IdentityHashMap<>();
+    private List<Finding> ofRules = List.of();
+    private Meanings last;
+    private int count;
 
-	/**
-	 * Brings all judgements up to date.
-	 *
-	 * @param meanings  what all books mean now
-	 * @param asked    which lists are to be judged
-	 * @param books    whether the rule sets are to be looked at in each of their eras, too
-	 * @param cancel   asked between two lists; what was judged until then is kept
-	 * @param progress told after each list
-	 * @throws Cancelled if the token says so
-	 */
-	public void bringUpToDate(Meanings meanings, Predicate<ForceList> asked, boolean books, CancelToken cancel,
-			Progress progress) {
-		rulings.keepOnly(meanings.ruleSets());
-		Cases cases = new Cases(meanings, rulings);
-		Map<ForceList, Judged> kept = new IdentityHashMap<>();
-		List<ForceList> lists = meanings.lists();
-		int done = 0;
-		for (ForceList list : lists) {
-			progress.at(done++, lists.size(), "Judging lists:");
-			if (asked.test(list)) {
-				cancel.check();
-				Judged current = current(list, meanings, cases, cancel);
-				kept.put(list, current);
-				judged.put(list, current);
-			}
-		}
-		judged.keySet().retainAll(kept.keySet());
-		last = meanings;
-		ofRules = ofRules(meanings, books, cases, kept, cancel);
-	}
+    /**
+     * Brings all judgements up to date.
+     *
+     * @param meanings  what all books mean now
+     * @param asked    which lists are to be judged
+     * @param books    whether the rule sets are to be looked at in each of their eras, too
+     * @param cancel   asked between two lists; what was judged until then is kept
+     * @param progress told after each list
+     * @throws Cancelled if the token says so
+     */
+    public void bringUpToDate(Meanings meanings, Predicate<ForceList> asked, boolean books, CancelToken cancel,
+            Progress progress) {
+        rulings.keepOnly(meanings.ruleSets());
+        Cases cases = new Cases(meanings, rulings);
+        Map<ForceList, Judged> kept = new IdentityHashMap<>();
+        List<ForceList> lists = meanings.lists();
+        int done = 0;
+        for (ForceList list : lists) {
+            progress.at(done++, lists.size(), "Judging lists:");
+            if (asked.test(list)) {
+                cancel.check();
+                Judged current = current(list, meanings, cases, cancel);
+                kept.put(list, current);
+                judged.put(list, current);
+            }
+        }
+        judged.keySet().retainAll(kept.keySet());
+        last = meanings;
+        ofRules = ofRules(meanings, books, cases, kept, cancel);
+    }
 
-	/** What was said of a list, found by identity; nothing if it was not asked about. */
-	public Optional<Judged> of(ForceList list) {
-		return Optional.ofNullable(judged.get(list));
-	}
+    /** What was said of a list, found by identity; nothing if it was not asked about. */
+    public Optional<Judged> of(ForceList list) {
+        return Optional.ofNullable(judged.get(list));
+    }
 
-	/** What is wrong in the rule sets themselves, at any time that somebody asked about or an era names. */
-	public List<Finding> ofRules() {
-		return ofRules;
-	}
+    /** What is wrong in the rule sets themselves, at any time that somebody asked about or an era names. */
+    public List<Finding> ofRules() {
+        return ofRules;
+    }
 
-	/** How many lists have been judged since the beginning, each judgement counted. */
-	public int judgements() {
-		return count;
-	}
+    /** How many lists have been judged since the beginning, each judgement counted. */
+    public int judgements() {
+        return count;
+    }
 
-	private Judged current(ForceList list, Meanings meanings, Cases cases, CancelToken cancel) {
-		Judged before = judged.get(list);
-		if (before != null && last != null && meanings.sameAround(list, last)) {
-			return before;
-		}
-		ListCase now = cases.of(list);
-		return before != null && now.sameAs(before.about()) ? before : judge(now, cancel);
-	}
+    private Judged current(ForceList list, Meanings meanings, Cases cases, CancelToken cancel) {
+        Judged before = judged.get(list);
+        if (before != null && last != null && meanings.sameAround(list, last)) {
+            return before;
+        }
+        ListCase now = cases.of(list);
+        return before != null && now.sameAs(before.about()) ? before : judge(now, cancel);
+    }
 
-	private Judged judge(ListCase about, CancelToken cancel) {
-		count++;
-		if (about.ruling().isEmpty()) {
-			return new Judged(about, Optional.empty(), about.unclear());
-		}
-		try {
-			Verdict verdict = Judge.judge(about.ruling().get(), about.list(), about.situation().withCancel(cancel));
-			List<Finding> all = new ArrayList<>(about.unclear());
-			all.addAll(tried(about, verdict, cancel));
-			return new Judged(about, Optional.of(verdict), all);
-		} catch (Cancelled e) {
-			throw e;
-		} catch (RuntimeException | StackOverflowError e) {
-			LOG.log(Logger.Level.ERROR, "A list could not be judged: " + about.list().id(), e);
-			List<Finding> all = new ArrayList<>(about.unclear());
-			all.add(Finding.of(FAILED, Severity.BREACH, about.list().id(),
-					"This list could not be judged, by a fault of the program and not of yours."));
-			return new Judged(about, Optional.empty(), all);
-		}
-	}
+    private Judged judge(ListCase about, CancelToken cancel) {
+        count++;
+        if (about.ruling().isEmpty()) {
+            return new Judged(about, Optional.empty(), about.unclear());
+        }
+        try {
+            Verdict verdict = Judge.judge(about.ruling().get(), about.list(), about.situation().withCancel(cancel));
+            List<Finding> all = new ArrayList<>(about.unclear());
+            all.addAll(tried(about, verdict, cancel));
+            return new Judged(about, Optional.of(verdict), all);
+        } catch (Cancelled e) {
+            throw e;
+        } catch (RuntimeException | StackOverflowError e) {
+            LOG.log(Logger.Level.ERROR, "A list could not be judged: " + about.list().id(), e);
+            List<Finding> all = new ArrayList<>(about.unclear());
+            all.add(Finding.of(FAILED, Severity.BREACH, about.list().id(),
+                    "This list could not be judged, by a fault of the program and not of yours."));
+            return new Judged(about, Optional.empty(), all);
+        }
+    }
 
-	// One more judging for each mend that is tried, so the longer the list, the fewer.
-	private static List<Finding> tried(ListCase about, Verdict verdict, CancelToken cancel) {
-		int breaches = verdict.findings(Severity.BREACH).size();
-		int most = TRIED_LINES / Math.max(1, verdict.tally().lines().size());
-		if (breaches == 0 || breaches > MOST_BREACHES || most == 0) {
-			return verdict.findings();
-		}
-		List<Finding> plain = verdict.findings();
-		List<Finding> refined = new ArrayList<>(Mending.refine(about.ruling().get(), about.list(),
-				about.situation().withCancel(cancel), verdict, most));
-		// Better one that leads to the next finding than none.
-		for (int i = 0; i < refined.size(); i++) {
-			refined.set(i, doable(refined.get(i)) ? refined.get(i) : plain.get(i));
-		}
-		return refined;
-	}
+    // One more judging for each mend that is tried, so the longer the list, the fewer.
+    private static List<Finding> tried(ListCase about, Verdict verdict, CancelToken cancel) {
+        int breaches = verdict.findings(Severity.BREACH).size();
+        int most = TRIED_LINES / Math.max(1, verdict.tally().lines().size());
+        if (breaches == 0 || breaches > MOST_BREACHES || most == 0) {
+            return verdict.findings();
+        }
+        List<Finding> plain = verdict.findings();
+        List<Finding> refined = new ArrayList<>(Mending.refine(about.ruling().get(), about.list(),
+                about.situation().withCancel(cancel), verdict, most));
+        // Better one that leads to the next finding than none.
+        for (int i = 0; i < refined.size(); i++) {
+            refined.set(i, doable(refined.get(i)) ? refined.get(i) : plain.get(i));
+        }
+        return refined;
+    }
 
-	private static boolean doable(Finding finding) {
-		return finding.mends().stream().flatMap(mend -> mend.actions().stream())
-				.anyMatch(action -> !(action instanceof Advice));
-	}
+    private static boolean doable(Finding finding) {
+        return finding.mends().stream().flatMap(mend -> mend.actions().stream())
+                .anyMatch(action -> !(action instanceof Advice));
+    }
 
-	private List<Finding> ofRules(Meanings meanings, boolean books, Cases cases, Map<ForceList, Judged> kept,
-			CancelToken cancel) {
-		Set<Ruling> all = new LinkedHashSet<>();
-		if (books) {
-			meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));
-		}
-		kept.values().forEach(one -> one.about().ruling().ifPresent(all::add));
-		Set<Finding> findings = new TreeSet<>();
-		all.forEach(ruling -> findings.addAll(ruling.findings()));
-		if (books) {
-			trials.keepOnly(meanings.ruleSets());
-			meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
-		}
-		meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
-				CHECK_UNKNOWN, Severity.CAUTION, check.id(), "No check called '" + check.name()
-						+ "' is installed here, so nothing is judged by it."))));
-		return List.copyOf(findings);
-	}
+    private List<Finding> ofRules(Meanings meanings, boolean books, Cases cases, Map<ForceList, Judged> kept,
+            CancelToken cancel) {
+        Set<Ruling> all = new LinkedHashSet<>();
+        if (books) {
+            meanings.ruleSets().forEach(book -> all.addAll(cases.rulingsOf(book)));
+        }
+        kept.values().forEach(one -> one.about().ruling().ifPresent(all::add));
+        Set<Finding> findings = new TreeSet<>();
+        all.forEach(ruling -> findings.addAll(ruling.findings()));
+        if (books) {
+            trials.keepOnly(meanings.ruleSets());
+            meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
+        }
+        meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
+                CHECK_UNKNOWN, Severity.CAUTION, check.id(), "No check called '" + check.name()
+                        + "' is installed here, so nothing is judged by it."))));
+        return List.copyOf(findings);
+    }
 
-	/** Forgets everything, so that the next time all is judged anew. */
-	public void forget() {
-		judged.clear();
-		last = null;
-		trials.keepOnly(List.of());
-		rulings.keepOnly(List.of());
-	}
+    /** Forgets everything, so that the next time all is judged anew. */
+    public void forget() {
+        judged.clear();
+        last = null;
+        trials.keepOnly(List.of());
+        rulings.keepOnly(List.of());
+    }
 }

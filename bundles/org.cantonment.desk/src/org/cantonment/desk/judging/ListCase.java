@@ -21,16 +21,16 @@ import org.cantonment.rules.view.Situation;
  * @param unclear   what could not be told: no rules, no era, no such round
  */
 public record ListCase(ForceList list, Optional<Id> campaign, Occasion occasion, Optional<Ruling> ruling,
-		Situation situation, List<Finding> unclear) {
-	public ListCase {
-		unclear = List.copyOf(unclear);
-	}
+        Situation situation, List<Finding> unclear) {
+    public ListCase {
+        unclear = List.copyOf(unclear);
+    }
 
-	/** Whether this case needs no new judgement after that one. Records that nobody changed are the same objects. */
-	boolean sameAs(ListCase other) {
-		return other != null && list == other.list && campaign.equals(other.campaign)
-				&& occasion.equals(other.occasion)
-				&& ruling.orElse(null) == other.ruling.orElse(null)
-				&& situation.equals(other.situation) && unclear.equals(other.unclear);
-	}
+    /** Whether this case needs no new judgement after that one. Records that nobody changed are the same objects. */
+    boolean sameAs(ListCase other) {
+        return other != null && list == other.list && campaign.equals(other.campaign)
+                && occasion.equals(other.occasion)
+                && ruling.orElse(null) == other.ruling.orElse(null)
+                && situation.equals(other.situation) && unclear.equals(other.unclear);
+    }
 }

@@ -21,114 +21,114 @@ import org.cantonment.domain.rules.RuleSet;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
 public final class Meanings {
-	private final Map<Id, RuleSet> rules = new LinkedHashMap<>();
-	private final List<RuleSet> ruleSets;
-	private final Map<Id, Campaign> campaigns = new HashMap<>();
-	private final List<Campaign> inOrder;
-	private final List<Week> weeks;
-	private final List<NamesBook> names;
-	private final List<ForceList> lists;
-	private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
+    private final Map<Id, RuleSet> rules = new LinkedHashMap<>();
+    private final List<RuleSet> ruleSets;
+    private final Map<Id, Campaign> campaigns = new HashMap<>();
+    private final List<Campaign> inOrder;
+    private final List<Week> weeks;
+    private final List<NamesBook> names;
+    private final List<ForceList> lists;
+    private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
 
-	/** Of two books with the same id the first counts. */
-	public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
-			List<ForceList> lists) {
-		rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
-		this.ruleSets = List.copyOf(this.rules.values());
-		campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
-		this.inOrder = List.copyOf(campaigns);
-		this.weeks = List.copyOf(weeks);
-		this.names = List.copyOf(names);
-		this.lists = List.copyOf(lists);
-		for (ForceList list : lists) {
-			list.player().ifPresent(p -> byPlayer.computeIfAbsent(p, id -> new ArrayList<>()).add(list));
-		}
-		byPlayer.values().forEach(all -> all.sort(Comparator.comparingInt((ForceList l) -> l.round().orElse(0))
-				.thenComparing(ForceList::id)));
-	}
+    /** Of two books with the same id the first counts. */
+    public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
+            List<ForceList> lists) {
+        rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
+        this.ruleSets = List.copyOf(this.rules.values());
+        campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
+        this.inOrder = List.copyOf(campaigns);
+        this.weeks = List.copyOf(weeks);
+        this.names = List.copyOf(names);
+        this.lists = List.copyOf(lists);
+        for (ForceList list : lists) {
+            list.player().ifPresent(p -> byPlayer.computeIfAbsent(p, id -> new ArrayList<>()).add(list));
+        }
+        byPlayer.values().forEach(all -> all.sort(Comparator.comparingInt((ForceList l) -> l.round().orElse(0))
+                .thenComparing(ForceList::id)));
+    }
 
-	/** The campaigns, in the order of their files. */
-	public List<Campaign> campaigns() {
-		return inOrder;
-	}
+    /** The campaigns, in the order of their files. */
+    public List<Campaign> campaigns() {
+        return inOrder;
+    }
 
-	/** The weeks that have books of their own. */
-	public List<Week> weeks() {
-		return weeks;
-	}
+    /** The weeks that have books of their own. */
+    public List<Week> weeks() {
+        return weeks;
+    }
 
-	/** The books of names. */
-	public List<NamesBook> names() {
-		return names;
-	}
+    /** The books of names. */
+    public List<NamesBook> names() {
+        return names;
+    }
 
-	/** The lists, in the order of their files. */
-	public List<ForceList> lists() {
-		return lists;
-	}
+    /** The lists, in the order of their files. */
+    public List<ForceList> lists() {
+        return lists;
+    }
 
-	/** The rule sets, in the order of their files; of two with the same id only the first. */
-	public List<RuleSet> ruleSets() {
-		return ruleSets;
-	}
+    /** The rule sets, in the order of their files; of two with the same id only the first. */
+    public List<RuleSet> ruleSets() {
+        return ruleSets;
+    }
 
-	/** The rule set of this id. */
-	public Optional<RuleSet> rules(Id id) {
-		return Optional.ofNullable(rules.get(id));
-	}
+    /** The rule set of this id. */
+    public Optional<RuleSet> rules(Id id) {
+        return Optional.ofNullable(rules.get(id));
+    }
 
-	/** The campaign that a player, round or role belongs to. */
-	public Optional<Campaign> campaignOf(Id member) {
-		// A campaign whose name cannot be read has members all the same; their ids then begin with a slash.
-		return member.book().isEmpty() ? Optional.empty() : Optional.ofNullable(campaigns.get(Id.of(member.book())));
-	}
+    /** The campaign that a player, round or role belongs to. */
+    public Optional<Campaign> campaignOf(Id member) {
+        // A campaign whose name cannot be read has members all the same; their ids then begin with a slash.
+        return member.book().isEmpty() ? Optional.empty() : Optional.ofNullable(campaigns.get(Id.of(member.book())));
+    }
 
-	/** A player's lists for rounds, earlier rounds first. */
-	public List<ForceList> listsOf(Id player) {
-		return Collections.unmodifiableList(byPlayer.getOrDefault(player, List.of()));
-	}
+    /** A player's lists for rounds, earlier rounds first. */
+    public List<ForceList> listsOf(Id player) {
+        return Collections.unmodifiableList(byPlayer.getOrDefault(player, List.of()));
+    }
 
-	/** What people call an era; its name if no rule set here has it. */
-	public String eraTitle(Id era) {
-		return ruleSets.stream().flatMap(book -> book.eras().stream()).filter(e -> e.id().equals(era)).findFirst()
-				.map(Era::title).orElse(era.name());
-	}
+    /** What people call an era; its name if no rule set here has it. */
+    public String eraTitle(Id era) {
+        return ruleSets.stream().flatMap(book -> book.eras().stream()).filter(e -> e.id().equals(era)).findFirst()
+                .map(Era::title).orElse(era.name());
+    }
 
-	/** Whether nothing that a list's case is made of differs from what it was in those meanings. */
-	boolean sameAround(ForceList list, Meanings others) {
-		return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
-				&& (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
-						others.listsOf(list.player().get())));
-	}
+    /** Whether nothing that a list's case is made of differs from what it was in those meanings. */
+    boolean sameAround(ForceList list, Meanings others) {
+        return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
+                && (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
+                        others.listsOf(list.player().get())));
+    }
 
-	private static boolean sameObjects(List<?> some, List<?> others) {
-		if (some.size() != others.size()) {
-			return false;
-		}
-		for (int i = 0; i < some.size(); i++) {
-			if (some.get(i) != others.get(i)) {
-				return false;
-			}
-		}
-		return true;
-	}
+    private static boolean sameObjects(List<?> some, List<?> others) {
+        if (some.size() != others.size()) {
+            return false;
+        }
+        for (int i = 0; i < some.size(); i++) {
+            if (some.get(i) != others.get(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
 
-	/**
-	 * The books of these ids and all that they stand over, lower ones first and none twice; what is not there is left
-	 * out, and a circle is cut where it closes.
-	 */
-	public List<RuleSet> closure(List<Id> books) {
-		Set<Id> begun = new LinkedHashSet<>();
-		List<RuleSet> all = new ArrayList<>();
-		books.forEach(book -> visit(book, begun, all));
-		return all;
-	}
+    /**
+     * The books of these ids and all that they stand over, lower ones first and none twice; what is not there is left
+     * out, and a circle is cut where it closes.
+     */
+    public List<RuleSet> closure(List<Id> books) {
+        Set<Id> begun = new LinkedHashSet<>();
+        List<RuleSet> all = new ArrayList<>();
+        books.forEach(book -> visit(book, begun, all));
+        return all;
+    }
 
-	private void visit(Id id, Set<Id> begun, List<RuleSet> all) {
-		RuleSet book = rules.get(id);
-		if (book != null && begun.add(id)) {
-			book.over().forEach(lower -> visit(lower, begun, all));
-			all.add(book);
-		}
-	}
+    private void visit(Id id, Set<Id> begun, List<RuleSet> all) {
+        RuleSet book = rules.get(id);
+        if (book != null && begun.add(id)) {
+            book.over().forEach(lower -> visit(lower, begun, all));
+            all.add(book);
+        }
+    }
 }

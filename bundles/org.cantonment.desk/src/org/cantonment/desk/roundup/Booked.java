@@ -20,19 +20,19 @@ import org.cantonment.domain.common.Id;
  * @param disputed whether the two do not agree
  */
 public record Booked(int week, OptionalInt round, Id first, Id second, Kind kind, Optional<Result> score,
-		Optional<LocalDate> on, boolean disputed) {
-	/** How a game ended. */
-	public enum Kind {
-		/** The first beat the second. */
-		WON,
-		/** Nobody won. */
-		DRAWN,
-		/** The second gave the game to the first unplayed. */
-		FORFEITED
-	}
+        Optional<LocalDate> on, boolean disputed) {
+    /** How a game ended. */
+    public enum Kind {
+        /** The first beat the second. */
+        WON,
+        /** Nobody won. */
+        DRAWN,
+        /** The second gave the game to the first unplayed. */
+        FORFEITED
+    }
 
-	/** Whether it is a game of these two, in either order. */
-	public boolean between(Id one, Id other) {
-		return first.equals(one) && second.equals(other) || first.equals(other) && second.equals(one);
-	}
+    /** Whether it is a game of these two, in either order. */
+    public boolean between(Id one, Id other) {
+        return first.equals(one) && second.equals(other) || first.equals(other) && second.equals(one);
+    }
 }

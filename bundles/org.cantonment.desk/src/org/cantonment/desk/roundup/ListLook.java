@@ -15,12 +15,12 @@ import org.cantonment.domain.common.Id;
  * @param breaches what makes it not legal, the first reason first; empty if it is legal
  */
 public record ListLook(Id player, int round, OptionalInt total, OptionalInt limit, List<String> breaches) {
-	public ListLook {
-		breaches = List.copyOf(breaches);
-	}
+    public ListLook {
+        breaches = List.copyOf(breaches);
+    }
 
-	/** Whether nothing stands against it. */
-	public boolean legal() {
-		return breaches.isEmpty();
-	}
+    /** Whether nothing stands against it. */
+    public boolean legal() {
+        return breaches.isEmpty();
+    }
 }

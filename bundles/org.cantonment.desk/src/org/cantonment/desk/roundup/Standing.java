@@ -11,8 +11,8 @@ import org.cantonment.domain.common.Id;
  * @param points what the campaign's scoring gives for it; empty where the campaign states none
  */
 public record Standing(Id player, int won, int drawn, int lost, Optional<BigDecimal> points) {
-	/** Games played or forfeited. */
-	public int played() {
-		return won + drawn + lost;
-	}
+    /** Games played or forfeited. */
+    public int played() {
+        return won + drawn + lost;
+    }
 }

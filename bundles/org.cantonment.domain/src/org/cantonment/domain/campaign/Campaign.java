@@ -10,31 +10,31 @@ import org.cantonment.domain.rules.Likeness;
 
 /** A season. Its weeks may stand in it or in books of their own. */
 public record Campaign(
-		Id id, String label, Optional<LocalDate> from, List<Id> plays, List<Player> players, List<Club> clubs,
-		List<Table> tables, List<Role> roles, List<Round> rounds, List<Rate> rates, List<Show> shows,
-		List<Excuse> excuses, List<Veteran> veterans, List<Scoring> scorings, List<Pairing> pairings,
-		List<Casualties> casualties, List<Fund> funds, List<Tally> tallies, List<CheckUse> checks,
-		List<Likeness> likenesses, List<Week> weeks, List<String> notes) implements Titled {
+        Id id, String label, Optional<LocalDate> from, List<Id> plays, List<Player> players, List<Club> clubs,
+        List<Table> tables, List<Role> roles, List<Round> rounds, List<Rate> rates, List<Show> shows,
+        List<Excuse> excuses, List<Veteran> veterans, List<Scoring> scorings, List<Pairing> pairings,
+        List<Casualties> casualties, List<Fund> funds, List<Tally> tallies, List<CheckUse> checks,
+        List<Likeness> likenesses, List<Week> weeks, List<String> notes) implements Titled {
 
-	public Campaign {
-		plays = List.copyOf(plays);
-		players = List.copyOf(players);
-		clubs = List.copyOf(clubs);
-		tables = List.copyOf(tables);
-		roles = List.copyOf(roles);
-		rounds = List.copyOf(rounds);
-		rates = List.copyOf(rates);
-		shows = List.copyOf(shows);
-		excuses = List.copyOf(excuses);
-		veterans = List.copyOf(veterans);
-		scorings = List.copyOf(scorings);
-		pairings = List.copyOf(pairings);
-		casualties = List.copyOf(casualties);
-		funds = List.copyOf(funds);
-		tallies = List.copyOf(tallies);
-		checks = List.copyOf(checks);
-		likenesses = List.copyOf(likenesses);
-		weeks = List.copyOf(weeks);
-		notes = List.copyOf(notes);
-	}
+    public Campaign {
+        plays = List.copyOf(plays);
+        players = List.copyOf(players);
+        clubs = List.copyOf(clubs);
+        tables = List.copyOf(tables);
+        roles = List.copyOf(roles);
+        rounds = List.copyOf(rounds);
+        rates = List.copyOf(rates);
+        shows = List.copyOf(shows);
+        excuses = List.copyOf(excuses);
+        veterans = List.copyOf(veterans);
+        scorings = List.copyOf(scorings);
+        pairings = List.copyOf(pairings);
+        casualties = List.copyOf(casualties);
+        funds = List.copyOf(funds);
+        tallies = List.copyOf(tallies);
+        checks = List.copyOf(checks);
+        likenesses = List.copyOf(likenesses);
+        weeks = List.copyOf(weeks);
+        notes = List.copyOf(notes);
+    }
 }

@@ -11,7 +11,7 @@ import org.cantonment.domain.finding.Severity;
 /** A check written by others, by its name, with its settings. */
 public record CheckUse(Id id, String name, Optional<Severity> severity, List<Setting> settings, Validity when) {
 
-	public CheckUse {
-		settings = List.copyOf(settings);
-	}
+    public CheckUse {
+        settings = List.copyOf(settings);
+    }
 }

@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Titled;
 /** A club that players belong to. */
 public record Club(Id id, String label, List<String> notes) implements Titled {
 
-	public Club {
-		notes = List.copyOf(notes);
-	}
+    public Club {
+        notes = List.copyOf(notes);
+    }
 }

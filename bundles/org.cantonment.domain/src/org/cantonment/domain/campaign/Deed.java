@@ -7,8 +7,8 @@ import org.cantonment.domain.common.Id;
 /** Who did what; inner deeds belong to it, as losses to a game. */
 public record Deed(Id id, Id who, Doing doing, Clauses clauses, List<Deed> inner, List<String> notes) {
 
-	public Deed {
-		inner = List.copyOf(inner);
-		notes = List.copyOf(notes);
-	}
+    public Deed {
+        inner = List.copyOf(inner);
+        notes = List.copyOf(notes);
+    }
 }

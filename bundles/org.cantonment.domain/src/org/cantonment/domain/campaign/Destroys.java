@@ -12,10 +12,10 @@ import org.cantonment.domain.common.Validity;
  * Choice).
  */
 public record Destroys(
-		Id id, Outcome outcome, OptionalInt count, OptionalInt per, OptionalInt percent, List<Id> what,
-		Optional<String> means, Validity when) {
+        Id id, Outcome outcome, OptionalInt count, OptionalInt per, OptionalInt percent, List<Id> what,
+        Optional<String> means, Validity when) {
 
-	public Destroys {
-		what = List.copyOf(what);
-	}
+    public Destroys {
+        what = List.copyOf(what);
+    }
 }

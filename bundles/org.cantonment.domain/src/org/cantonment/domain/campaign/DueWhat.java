@@ -2,5 +2,5 @@ package org.cantonment.domain.campaign;
 
 /** What is due. */
 public enum DueWhat {
-	LISTS, REVEAL, RESULTS, PROTESTS
+    LISTS, REVEAL, RESULTS, PROTESTS
 }

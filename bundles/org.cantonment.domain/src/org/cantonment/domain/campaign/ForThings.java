@@ -7,7 +7,7 @@ import org.cantonment.domain.shelf.Held;
 /** For these things. */
 public record ForThings(List<Held> things) implements Exchange {
 
-	public ForThings {
-		things = List.copyOf(things);
-	}
+    public ForThings {
+        things = List.copyOf(things);
+    }
 }

@@ -7,7 +7,7 @@ import org.cantonment.domain.shelf.Held;
 /** Gave these up for good. */
 public record GaveUp(List<Held> things) implements Doing {
 
-	public GaveUp {
-		things = List.copyOf(things);
-	}
+    public GaveUp {
+        things = List.copyOf(things);
+    }
 }

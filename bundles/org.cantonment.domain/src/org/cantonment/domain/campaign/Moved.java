@@ -7,7 +7,7 @@ import org.cantonment.domain.shelf.Held;
 /** Something happened to these pieces. */
 public record Moved(MoveVerb verb, List<Held> things) implements Doing {
 
-	public Moved {
-		things = List.copyOf(things);
-	}
+    public Moved {
+        things = List.copyOf(things);
+    }
 }

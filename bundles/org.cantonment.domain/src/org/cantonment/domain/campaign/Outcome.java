@@ -2,5 +2,5 @@ package org.cantonment.domain.campaign;
 
 /** How a game ended for a player. */
 public enum Outcome {
-	VICTORY, DRAW, DEFEAT, EITHER
+    VICTORY, DRAW, DEFEAT, EITHER
 }

@@ -9,7 +9,7 @@ import org.cantonment.domain.common.Validity;
 /** A way of pairing, by its name in the catalogue. */
 public record Pairing(Id id, String name, List<Setting> settings, Validity when) {
 
-	public Pairing {
-		settings = List.copyOf(settings);
-	}
+    public Pairing {
+        settings = List.copyOf(settings);
+    }
 }

@@ -2,5 +2,5 @@ package org.cantonment.domain.campaign;
 
 /** How pieces passed to another. */
 public enum PassVerb {
-	LENT, RETURNED, GAVE, SOLD
+    LENT, RETURNED, GAVE, SOLD
 }

@@ -9,7 +9,7 @@ import org.cantonment.domain.shelf.Held;
 /** Passed these to another player; without one, to the club. */
 public record Passed(PassVerb verb, List<Held> things, Optional<Id> to) implements Doing {
 
-	public Passed {
-		things = List.copyOf(things);
-	}
+    public Passed {
+        things = List.copyOf(things);
+    }
 }

@@ -2,5 +2,5 @@ package org.cantonment.domain.campaign;
 
 /** A deed of one word. */
 public enum PlainVerb {
-	RESTED, RESTS, JOINED, WITHDREW
+    RESTED, RESTS, JOINED, WITHDREW
 }

@@ -9,11 +9,11 @@ import org.cantonment.domain.common.Titled;
 
 /** A player. The id is not a name; the label may be empty and stand in a book of names. */
 public record Player(
-		Id id, String label, Optional<Id> side, Optional<Id> club, OptionalInt rated, OptionalInt joins,
-		OptionalInt leaves, List<String> evenings, boolean newcomer, List<String> notes) implements Titled {
+        Id id, String label, Optional<Id> side, Optional<Id> club, OptionalInt rated, OptionalInt joins,
+        OptionalInt leaves, List<String> evenings, boolean newcomer, List<String> notes) implements Titled {
 
-	public Player {
-		evenings = List.copyOf(evenings);
-		notes = List.copyOf(notes);
-	}
+    public Player {
+        evenings = List.copyOf(evenings);
+        notes = List.copyOf(notes);
+    }
 }

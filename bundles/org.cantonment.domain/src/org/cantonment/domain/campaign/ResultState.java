@@ -2,5 +2,5 @@ package org.cantonment.domain.campaign;
 
 /** How firm a result is. */
 public enum ResultState {
-	REPORTED, CONFIRMED, DISPUTED, RULED
+    REPORTED, CONFIRMED, DISPUTED, RULED
 }

@@ -5,7 +5,7 @@ import java.util.List;
 /** Rolled these values. */
 public record Rolled(List<Integer> values) implements Doing {
 
-	public Rolled {
-		values = List.copyOf(values);
-	}
+    public Rolled {
+        values = List.copyOf(values);
+    }
 }

@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Titled;
 /** A table to play on. */
 public record Table(Id id, String label, List<String> notes) implements Titled {
 
-	public Table {
-		notes = List.copyOf(notes);
-	}
+    public Table {
+        notes = List.copyOf(notes);
+    }
 }

@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Titled;
 /** Something counted beside the score: objectives, attendance, paint. */
 public record Tally(Id id, String label, List<String> notes) implements Titled {
 
-	public Tally {
-		notes = List.copyOf(notes);
-	}
+    public Tally {
+        notes = List.copyOf(notes);
+    }
 }

@@ -7,14 +7,14 @@ import org.cantonment.domain.common.Id;
 
 /** The deeds of one week. */
 public record Week(
-		Id id, int number, Optional<Id> campaign, List<Deed> deeds, List<Correction> corrections,
-		List<Acceptance> acceptances, List<Sealing> sealings, List<String> notes) {
+        Id id, int number, Optional<Id> campaign, List<Deed> deeds, List<Correction> corrections,
+        List<Acceptance> acceptances, List<Sealing> sealings, List<String> notes) {
 
-	public Week {
-		deeds = List.copyOf(deeds);
-		corrections = List.copyOf(corrections);
-		acceptances = List.copyOf(acceptances);
-		sealings = List.copyOf(sealings);
-		notes = List.copyOf(notes);
-	}
+    public Week {
+        deeds = List.copyOf(deeds);
+        corrections = List.copyOf(corrections);
+        acceptances = List.copyOf(acceptances);
+        sealings = List.copyOf(sealings);
+        notes = List.copyOf(notes);
+    }
 }

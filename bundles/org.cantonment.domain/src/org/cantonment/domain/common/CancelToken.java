@@ -4,16 +4,16 @@ package org.cantonment.domain.common;
 @FunctionalInterface
 public interface CancelToken {
 
-	/** Is never cancelled. */
-	CancelToken NEVER = () -> false;
+    /** Is never cancelled. */
+    CancelToken NEVER = () -> false;
 
-	/** Whether the answer is no longer wanted; cheap, and may be asked from any thread. */
-	boolean cancelled();
+    /** Whether the answer is no longer wanted; cheap, and may be asked from any thread. */
+    boolean cancelled();
 
-	/** @throws Cancelled if the answer is no longer wanted */
-	default void check() {
-		if (cancelled()) {
-			throw new Cancelled();
-		}
-	}
+    /** @throws Cancelled if the answer is no longer wanted */
+    default void check() {
+        if (cancelled()) {
+            throw new Cancelled();
+        }
+    }
 }

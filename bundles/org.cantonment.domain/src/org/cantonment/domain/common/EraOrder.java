@@ -4,9 +4,9 @@ package org.cantonment.domain.common;
 @FunctionalInterface
 public interface EraOrder {
 
-	/** No era comes after another. */
-	EraOrder NONE = Id::equals;
+    /** No era comes after another. */
+    EraOrder NONE = Id::equals;
 
-	/** Whether the era is the earlier one itself or comes after it. */
-	boolean follows(Id era, Id earlier);
+    /** Whether the era is the earlier one itself or comes after it. */
+    boolean follows(Id era, Id earlier);
 }

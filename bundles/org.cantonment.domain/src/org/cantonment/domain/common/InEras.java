@@ -5,7 +5,7 @@ import java.util.List;
 /** In these eras and no other. */
 public record InEras(List<Id> eras) implements When {
 
-	public InEras {
-		eras = List.copyOf(eras);
-	}
+    public InEras {
+        eras = List.copyOf(eras);
+    }
 }

@@ -9,7 +9,7 @@ import org.cantonment.domain.range.Content;
 /** Pieces borrowed for this list; no lender means the club. */
 public record Borrow(Id id, List<Content> things, Optional<Id> lender) {
 
-	public Borrow {
-		things = List.copyOf(things);
-	}
+    public Borrow {
+        things = List.copyOf(things);
+    }
 }

@@ -8,10 +8,10 @@ import org.cantonment.domain.common.Titled;
 
 /** Allies under a book of their own. */
 public record Contingent(
-		Id id, String label, List<Id> rules, OptionalInt points, Body body, List<String> notes) implements Titled {
+        Id id, String label, List<Id> rules, OptionalInt points, Body body, List<String> notes) implements Titled {
 
-	public Contingent {
-		rules = List.copyOf(rules);
-		notes = List.copyOf(notes);
-	}
+    public Contingent {
+        rules = List.copyOf(rules);
+        notes = List.copyOf(notes);
+    }
 }

@@ -11,11 +11,11 @@ import org.cantonment.domain.common.Id;
  * units stand in its body. The billet is a pin: the name of a billet or support it must be placed in.
  */
 public record Entry(
-		Id id, Optional<String> billet, int count, Id what, OptionalInt strength, List<Taken> options,
-		Optional<String> alias, String label, Optional<String> joins, Body body, List<String> notes) {
+        Id id, Optional<String> billet, int count, Id what, OptionalInt strength, List<Taken> options,
+        Optional<String> alias, String label, Optional<String> joins, Body body, List<String> notes) {
 
-	public Entry {
-		options = List.copyOf(options);
-		notes = List.copyOf(notes);
-	}
+    public Entry {
+        options = List.copyOf(options);
+        notes = List.copyOf(notes);
+    }
 }

@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Titled;
 /** Left-over bits, which feed conversions. */
 public record Bits(Id id, String label, List<String> notes) implements Titled {
 
-	public Bits {
-		notes = List.copyOf(notes);
-	}
+    public Bits {
+        notes = List.copyOf(notes);
+    }
 }

@@ -7,8 +7,8 @@ import org.cantonment.domain.common.Id;
 /** One result that a part can be built as, and the bits left over. */
 public record Build(Id id, List<Content> gives, List<Content> leaves) {
 
-	public Build {
-		gives = List.copyOf(gives);
-		leaves = List.copyOf(leaves);
-	}
+    public Build {
+        gives = List.copyOf(gives);
+        leaves = List.copyOf(leaves);
+    }
 }

@@ -10,7 +10,7 @@ import org.joda.money.Money;
 /** Something in a box that is no piece: a booklet, a ruler, dice. */
 public record Extra(Id id, String label, Optional<Money> worth, List<String> notes) implements Titled {
 
-	public Extra {
-		notes = List.copyOf(notes);
-	}
+    public Extra {
+        notes = List.copyOf(notes);
+    }
 }

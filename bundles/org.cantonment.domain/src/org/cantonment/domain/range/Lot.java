@@ -9,12 +9,12 @@ import org.joda.money.Money;
 
 /** A mixed lot, sold as a whole and once. */
 public record Lot(
-		Id id, String label, Money money, Validity when, List<Content> contents, List<Cap> caps,
-		List<String> notes) implements Titled {
+        Id id, String label, Money money, Validity when, List<Content> contents, List<Cap> caps,
+        List<String> notes) implements Titled {
 
-	public Lot {
-		contents = List.copyOf(contents);
-		caps = List.copyOf(caps);
-		notes = List.copyOf(notes);
-	}
+    public Lot {
+        contents = List.copyOf(contents);
+        caps = List.copyOf(caps);
+        notes = List.copyOf(notes);
+    }
 }

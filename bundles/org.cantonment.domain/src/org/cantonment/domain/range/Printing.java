@@ -8,11 +8,11 @@ import org.cantonment.domain.common.Validity;
 
 /** One of the contents that a box has had under the same code. */
 public record Printing(
-		Id id, String label, Validity when, List<Content> contents, List<Cap> caps, List<String> notes) implements Titled {
+        Id id, String label, Validity when, List<Content> contents, List<Cap> caps, List<String> notes) implements Titled {
 
-	public Printing {
-		contents = List.copyOf(contents);
-		caps = List.copyOf(caps);
-		notes = List.copyOf(notes);
-	}
+    public Printing {
+        contents = List.copyOf(contents);
+        caps = List.copyOf(caps);
+        notes = List.copyOf(notes);
+    }
 }

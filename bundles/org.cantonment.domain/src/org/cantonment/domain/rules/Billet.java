@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Validity;
 /** A billet by its name: filled through exactly one of its places. A later line of the same name replaces it. */
 public record Billet(Id id, String name, String label, List<Places> places, Validity when) implements Fact {
 
-	public Billet {
-		places = List.copyOf(places);
-	}
+    public Billet {
+        places = List.copyOf(places);
+    }
 }

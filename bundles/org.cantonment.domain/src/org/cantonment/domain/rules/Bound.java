@@ -11,11 +11,11 @@ import org.cantonment.domain.common.Validity;
  * those.
  */
 public record Bound(
-		Id id, Measure measure, Span span, List<Id> of, int perCount, List<Id> per, Rounding rounding,
-		Scope scope, Validity when) implements Fact {
+        Id id, Measure measure, Span span, List<Id> of, int perCount, List<Id> per, Rounding rounding,
+        Scope scope, Validity when) implements Fact {
 
-	public Bound {
-		of = List.copyOf(of);
-		per = List.copyOf(per);
-	}
+    public Bound {
+        of = List.copyOf(of);
+        per = List.copyOf(per);
+    }
 }

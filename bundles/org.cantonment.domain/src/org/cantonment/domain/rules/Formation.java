@@ -7,8 +7,8 @@ import org.cantonment.domain.common.Id;
 /** A unit of units. Its facts are Billet, Costs, Membership, SideOf, Availability, Called and Without lines. */
 public record Formation(Id id, String label, List<Fact> facts, List<String> notes) implements Ruled {
 
-	public Formation {
-		facts = List.copyOf(facts);
-		notes = List.copyOf(notes);
-	}
+    public Formation {
+        facts = List.copyOf(facts);
+        notes = List.copyOf(notes);
+    }
 }

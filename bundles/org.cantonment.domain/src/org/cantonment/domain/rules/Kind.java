@@ -9,7 +9,7 @@ import org.cantonment.domain.common.Titled;
 /** A kind of unit; a kind may lie in a wider one. */
 public record Kind(Id id, String label, Optional<Id> parent, List<String> notes) implements Titled {
 
-	public Kind {
-		notes = List.copyOf(notes);
-	}
+    public Kind {
+        notes = List.copyOf(notes);
+    }
 }

@@ -11,10 +11,10 @@ import org.cantonment.domain.finding.Severity;
  * breach.
  */
 public record Limit(
-		Id id, String label, Optional<Severity> severity, List<Fact> facts, List<String> notes) implements Ruled {
+        Id id, String label, Optional<Severity> severity, List<Fact> facts, List<String> notes) implements Ruled {
 
-	public Limit {
-		facts = List.copyOf(facts);
-		notes = List.copyOf(notes);
-	}
+    public Limit {
+        facts = List.copyOf(facts);
+        notes = List.copyOf(notes);
+    }
 }

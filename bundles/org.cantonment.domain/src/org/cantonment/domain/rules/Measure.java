@@ -5,5 +5,5 @@ package org.cantonment.domain.rules;
  * limit.
  */
 public enum Measure {
-	COUNT, POINTS, PERCENT_OF_USED, PERCENT_OF_LIMIT
+    COUNT, POINTS, PERCENT_OF_USED, PERCENT_OF_LIMIT
 }

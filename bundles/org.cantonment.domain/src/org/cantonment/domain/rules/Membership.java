@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Validity;
 /** Is of these kinds. */
 public record Membership(Id id, List<Id> kinds, Validity when) implements Fact {
 
-	public Membership {
-		kinds = List.copyOf(kinds);
-	}
+    public Membership {
+        kinds = List.copyOf(kinds);
+    }
 }

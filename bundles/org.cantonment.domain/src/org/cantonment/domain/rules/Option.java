@@ -13,14 +13,14 @@ import org.cantonment.domain.common.Validity;
  * only one may be taken.
  */
 public record Option(
-		Id id, String name, String label, OptionalInt max, Optional<Cost> cost, List<Need> adds,
-		List<Swap> swaps, List<Need> drops, List<String> needs, List<String> groups, Validity when) implements Fact {
+        Id id, String name, String label, OptionalInt max, Optional<Cost> cost, List<Need> adds,
+        List<Swap> swaps, List<Need> drops, List<String> needs, List<String> groups, Validity when) implements Fact {
 
-	public Option {
-		adds = List.copyOf(adds);
-		swaps = List.copyOf(swaps);
-		drops = List.copyOf(drops);
-		needs = List.copyOf(needs);
-		groups = List.copyOf(groups);
-	}
+    public Option {
+        adds = List.copyOf(adds);
+        swaps = List.copyOf(swaps);
+        drops = List.copyOf(drops);
+        needs = List.copyOf(needs);
+        groups = List.copyOf(groups);
+    }
 }

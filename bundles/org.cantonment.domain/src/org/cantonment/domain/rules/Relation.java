@@ -5,5 +5,5 @@ package org.cantonment.domain.rules;
  * strong as one of them.
  */
 public enum Relation {
-	NEEDS, EXCLUDES, JOINS, MATCHES
+    NEEDS, EXCLUDES, JOINS, MATCHES
 }

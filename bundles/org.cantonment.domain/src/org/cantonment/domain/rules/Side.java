@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Titled;
 /** One of the parties of the war. */
 public record Side(Id id, String label, List<String> notes) implements Titled {
 
-	public Side {
-		notes = List.copyOf(notes);
-	}
+    public Side {
+        notes = List.copyOf(notes);
+    }
 }

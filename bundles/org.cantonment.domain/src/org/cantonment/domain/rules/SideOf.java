@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Validity;
 /** Belongs to these sides and to no other. */
 public record SideOf(Id id, List<Id> sides, Validity when) implements Fact {
 
-	public SideOf {
-		sides = List.copyOf(sides);
-	}
+    public SideOf {
+        sides = List.copyOf(sides);
+    }
 }

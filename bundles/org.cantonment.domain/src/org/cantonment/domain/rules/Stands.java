@@ -11,10 +11,10 @@ import org.cantonment.domain.common.Validity;
  * leave where that is said. One way only.
  */
 public record Stands(
-		Id id, List<Id> what, List<Id> standFor, OptionalInt percent, boolean leave, Validity when) implements Fact {
+        Id id, List<Id> what, List<Id> standFor, OptionalInt percent, boolean leave, Validity when) implements Fact {
 
-	public Stands {
-		what = List.copyOf(what);
-		standFor = List.copyOf(standFor);
-	}
+    public Stands {
+        what = List.copyOf(what);
+        standFor = List.copyOf(standFor);
+    }
 }

@@ -11,7 +11,7 @@ import org.cantonment.domain.common.Validity;
  */
 public record Strength(Id id, int from, int to, Cost cost, List<Need> needs, Validity when) implements Fact {
 
-	public Strength {
-		needs = List.copyOf(needs);
-	}
+    public Strength {
+        needs = List.copyOf(needs);
+    }
 }

@@ -10,13 +10,13 @@ import org.cantonment.domain.common.Validity;
  * groups of perCount of those.
  */
 public record Support(
-		Id id, String label, List<Places> places, int perCount, List<Id> per, Validity when, List<Fact> facts,
-		List<String> notes) implements Ruled {
+        Id id, String label, List<Places> places, int perCount, List<Id> per, Validity when, List<Fact> facts,
+        List<String> notes) implements Ruled {
 
-	public Support {
-		places = List.copyOf(places);
-		per = List.copyOf(per);
-		facts = List.copyOf(facts);
-		notes = List.copyOf(notes);
-	}
+    public Support {
+        places = List.copyOf(places);
+        per = List.copyOf(per);
+        facts = List.copyOf(facts);
+        notes = List.copyOf(notes);
+    }
 }

@@ -10,7 +10,7 @@ import org.cantonment.domain.range.Content;
 /** A conversion: spare pieces worked over into another type. */
 public record Turns(Id id, List<Content> from, Content to, OptionalInt times, Validity when) implements Fact {
 
-	public Turns {
-		from = List.copyOf(from);
-	}
+    public Turns {
+        from = List.copyOf(from);
+    }
 }

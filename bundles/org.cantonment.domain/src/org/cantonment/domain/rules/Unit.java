@@ -10,8 +10,8 @@ import org.cantonment.domain.common.Id;
  */
 public record Unit(Id id, String label, List<Fact> facts, List<String> notes) implements Ruled {
 
-	public Unit {
-		facts = List.copyOf(facts);
-		notes = List.copyOf(notes);
-	}
+    public Unit {
+        facts = List.copyOf(facts);
+        notes = List.copyOf(notes);
+    }
 }

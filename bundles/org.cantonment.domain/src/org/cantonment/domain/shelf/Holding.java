@@ -14,13 +14,13 @@ import org.joda.money.Money;
  * was paid for one.
  */
 public record Holding(
-		Id id, Certainty certainty, int count, Id what, List<StateShare> states, Optional<Fixing> fixing,
-		Optional<Money> paid, Optional<LocalDate> on, Optional<Source> from, Optional<Id> printing,
-		List<Made> made, List<String> notes) {
+        Id id, Certainty certainty, int count, Id what, List<StateShare> states, Optional<Fixing> fixing,
+        Optional<Money> paid, Optional<LocalDate> on, Optional<Source> from, Optional<Id> printing,
+        List<Made> made, List<String> notes) {
 
-	public Holding {
-		states = List.copyOf(states);
-		made = List.copyOf(made);
-		notes = List.copyOf(notes);
-	}
+    public Holding {
+        states = List.copyOf(states);
+        made = List.copyOf(made);
+        notes = List.copyOf(notes);
+    }
 }

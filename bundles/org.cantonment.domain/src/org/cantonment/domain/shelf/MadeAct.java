@@ -2,5 +2,5 @@ package org.cantonment.domain.shelf;
 
 /** What became of the contents of a holding: built, lost, or left as it was. */
 public enum MadeAct {
-	BUILT, LOST, LEFT
+    BUILT, LOST, LEFT
 }

@@ -9,14 +9,14 @@ import org.joda.money.CurrencyUnit;
 
 /** What a player, a household or the club owns. */
 public record Shelf(
-		Id id, boolean club, List<Id> owners, Optional<CurrencyUnit> currency, Optional<LocalDate> on,
-		List<Holding> holdings, List<Oddment> oddments, List<Wish> wishes, List<String> notes) {
+        Id id, boolean club, List<Id> owners, Optional<CurrencyUnit> currency, Optional<LocalDate> on,
+        List<Holding> holdings, List<Oddment> oddments, List<Wish> wishes, List<String> notes) {
 
-	public Shelf {
-		owners = List.copyOf(owners);
-		holdings = List.copyOf(holdings);
-		oddments = List.copyOf(oddments);
-		wishes = List.copyOf(wishes);
-		notes = List.copyOf(notes);
-	}
+    public Shelf {
+        owners = List.copyOf(owners);
+        holdings = List.copyOf(holdings);
+        oddments = List.copyOf(oddments);
+        wishes = List.copyOf(wishes);
+        notes = List.copyOf(notes);
+    }
 }

@@ -2,5 +2,5 @@ package org.cantonment.domain.shelf;
 
 /** How far a piece has come at the bench. */
 public enum State {
-	BARE, PRIMED, PAINTED, CONVERTED
+    BARE, PRIMED, PAINTED, CONVERTED
 }

@@ -9,13 +9,13 @@ import org.cantonment.domain.common.Titled;
 
 /** What a player wishes from the plans. */
 public record Wish(
-		Id id, String label, List<WishFor> tastes, List<WishBudget> budgets, List<InRounds> rounds,
-		OptionalInt sparesPercent, List<String> notes) implements Titled {
+        Id id, String label, List<WishFor> tastes, List<WishBudget> budgets, List<InRounds> rounds,
+        OptionalInt sparesPercent, List<String> notes) implements Titled {
 
-	public Wish {
-		tastes = List.copyOf(tastes);
-		budgets = List.copyOf(budgets);
-		rounds = List.copyOf(rounds);
-		notes = List.copyOf(notes);
-	}
+    public Wish {
+        tastes = List.copyOf(tastes);
+        budgets = List.copyOf(budgets);
+        rounds = List.copyOf(rounds);
+        notes = List.copyOf(notes);
+    }
 }

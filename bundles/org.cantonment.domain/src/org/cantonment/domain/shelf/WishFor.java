@@ -7,7 +7,7 @@ import org.cantonment.domain.common.Id;
 /** A player's wish for units, kinds or formations. */
 public record WishFor(Id id, Taste taste, List<Id> what) {
 
-	public WishFor {
-		what = List.copyOf(what);
-	}
+    public WishFor {
+        what = List.copyOf(what);
+    }
 }

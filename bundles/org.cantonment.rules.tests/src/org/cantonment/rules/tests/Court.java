@@ -19,36 +19,36 @@ import org.cantonment.rules.view.Situation;
 /** Judges in a test's few words. */
 final class Court {
 
-	private Court() {
-	}
+    private Court() {
+    }
 
-	static Ruling ruling(Occasion occasion, BookOf... books) {
-		List<RuleSet> sets = Arrays.stream(books).map(BookOf::build).toList();
-		return RulingCompiler.compile(sets, occasion);
-	}
+    static Ruling ruling(Occasion occasion, BookOf... books) {
+        List<RuleSet> sets = Arrays.stream(books).map(BookOf::build).toList();
+        return RulingCompiler.compile(sets, occasion);
+    }
 
-	static Occasion in(String era) {
-		return Occasion.in(Id.of(era));
-	}
+    static Occasion in(String era) {
+        return Occasion.in(Id.of(era));
+    }
 
-	static Occasion in(String era, int round) {
-		return new Occasion(Optional.of(Id.of(era)), OptionalInt.of(round), OptionalInt.empty(), Optional.empty());
-	}
+    static Occasion in(String era, int round) {
+        return new Occasion(Optional.of(Id.of(era)), OptionalInt.of(round), OptionalInt.empty(), Optional.empty());
+    }
 
-	static Verdict judge(Ruling ruling, ListOf list) {
-		return Judge.judge(ruling, list.build(), Situation.BARE);
-	}
+    static Verdict judge(Ruling ruling, ListOf list) {
+        return Judge.judge(ruling, list.build(), Situation.BARE);
+    }
 
-	static Verdict judge(Ruling ruling, ListOf list, int points) {
-		return Judge.judge(ruling, list.build(), Situation.BARE.withPoints(points, Optional.empty()));
-	}
+    static Verdict judge(Ruling ruling, ListOf list, int points) {
+        return Judge.judge(ruling, list.build(), Situation.BARE.withPoints(points, Optional.empty()));
+    }
 
-	/** The codes of all breaches. */
-	static List<String> breaches(Verdict verdict) {
-		return codes(verdict, Severity.BREACH);
-	}
+    /** The codes of all breaches. */
+    static List<String> breaches(Verdict verdict) {
+        return codes(verdict, Severity.BREACH);
+    }
 
-	static List<String> codes(Verdict verdict, Severity severity) {
-		return verdict.findings(severity).stream().map(Finding::code).toList();
-	}
+    static List<String> codes(Verdict verdict, Severity severity) {
+        return verdict.findings(severity).stream().map(Finding::code).toList();
+    }
 }

@@ -14,19 +14,19 @@ import org.cantonment.domain.common.SettingValue;
  */
 public record Parameter(String name, Sort sort, Optional<SettingValue> preset, String about) {
 
-	/** What may be written for a setting. */
-	public enum Sort {
-		/** A number. */
-		NUMBER,
-		/** A number of percent. */
-		PERCENT,
-		/** A text in quotes. */
-		TEXT,
-		/** A day. */
-		DATE,
-		/** Yes or no. */
-		YES_NO,
-		/** A name, as of a unit or a kind. */
-		NAME
-	}
+    /** What may be written for a setting. */
+    public enum Sort {
+        /** A number. */
+        NUMBER,
+        /** A number of percent. */
+        PERCENT,
+        /** A text in quotes. */
+        TEXT,
+        /** A day. */
+        DATE,
+        /** Yes or no. */
+        YES_NO,
+        /** A name, as of a unit or a kind. */
+        NAME
+    }
 }

@@ -24,11 +24,11 @@ import org.cantonment.domain.rules.RuleSet;
  * @param cancel says when the answer is no longer wanted
  */
 public record Question(ForceList list, List<RuleSet> books, Occasion occasion, OptionalInt limit, long used,
-		Map<Id, Long> points, Map<String, SettingValue> settings, CancelToken cancel) {
+        Map<Id, Long> points, Map<String, SettingValue> settings, CancelToken cancel) {
 
-	public Question {
-		books = List.copyOf(books);
-		points = Map.copyOf(points);
-		settings = Map.copyOf(settings);
-	}
+    public Question {
+        books = List.copyOf(books);
+        points = Map.copyOf(points);
+        settings = Map.copyOf(settings);
+    }
 }

@@ -18,7 +18,7 @@ import org.cantonment.rules.Verdict;
  */
 public record Answer(List<Action> actions, long moved, int units, ForceList after, Verdict verdict) {
 
-	public Answer {
-		actions = List.copyOf(actions);
-	}
+    public Answer {
+        actions = List.copyOf(actions);
+    }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record Found(List<Answer> answers, boolean complete, long bound) {
 
-	public Found {
-		answers = List.copyOf(answers);
-	}
+    public Found {
+        answers = List.copyOf(answers);
+    }
 }

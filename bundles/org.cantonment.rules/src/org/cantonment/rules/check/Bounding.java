@@ -18,59 +18,59 @@ import org.cantonment.rules.view.BoundView;
  */
 record Bounding(long value, long base, long groups, long most, long least, long divisor) {
 
-	private static final long GREATEST = 1_000_000_000_000L;
-	private static final int HUNDRED = 100;
+    private static final long GREATEST = 1_000_000_000_000L;
+    private static final int HUNDRED = 100;
 
-	static Bounding of(BoundView view, Ground ground, long limit) {
-		Bound bound = view.bound();
-		Span span = bound.span();
-		if (bound.measure() == Measure.COUNT || bound.measure() == Measure.POINTS) {
-			long value = bound.measure() == Measure.COUNT ? ground.count(view.of()) : ground.points(view.of());
-			long groups = view.per().empty() ? 1 : groups(bound, ground.count(view.per()));
-			return new Bounding(value, 0, groups, span.bounded() ? span.max() * groups : -1, span.min() * groups, 1);
-		}
-		long base = bound.measure() == Measure.PERCENT_OF_LIMIT ? limit : ground.used();
-		long fair = Math.max(0, Math.min(GREATEST, base));
-		long most = span.bounded() ? fair * span.max() : -1;
-		long least = fair * span.min();
-		long value = ground.points(view.of());
-		if (bound.rounding() == Rounding.EXACT) {
-			return new Bounding(value, fair, 1, most, least, HUNDRED);
-		}
-		long up = bound.rounding() == Rounding.UP ? HUNDRED - 1 : 0;
-		return new Bounding(value, fair, 1, most < 0 ? -1 : (most + up) / HUNDRED, (least + up) / HUNDRED, 1);
-	}
+    static Bounding of(BoundView view, Ground ground, long limit) {
+        Bound bound = view.bound();
+        Span span = bound.span();
+        if (bound.measure() == Measure.COUNT || bound.measure() == Measure.POINTS) {
+            long value = bound.measure() == Measure.COUNT ? ground.count(view.of()) : ground.points(view.of());
+            long groups = view.per().empty() ? 1 : groups(bound, ground.count(view.per()));
+            return new Bounding(value, 0, groups, span.bounded() ? span.max() * groups : -1, span.min() * groups, 1);
+        }
+        long base = bound.measure() == Measure.PERCENT_OF_LIMIT ? limit : ground.used();
+        long fair = Math.max(0, Math.min(GREATEST, base));
+        long most = span.bounded() ? fair * span.max() : -1;
+        long least = fair * span.min();
+        long value = ground.points(view.of());
+        if (bound.rounding() == Rounding.EXACT) {
+            return new Bounding(value, fair, 1, most, least, HUNDRED);
+        }
+        long up = bound.rounding() == Rounding.UP ? HUNDRED - 1 : 0;
+        return new Bounding(value, fair, 1, most < 0 ? -1 : (most + up) / HUNDRED, (least + up) / HUNDRED, 1);
+    }
 
-	private static long groups(Bound bound, long there) {
-		int size = Math.max(1, bound.perCount());
-		return bound.rounding() == Rounding.UP ? (there + size - 1) / size : there / size;
-	}
+    private static long groups(Bound bound, long there) {
+        int size = Math.max(1, bound.perCount());
+        return bound.rounding() == Rounding.UP ? (there + size - 1) / size : there / size;
+    }
 
-	boolean above() {
-		return most >= 0 && Math.min(GREATEST, value) * divisor > most;
-	}
+    boolean above() {
+        return most >= 0 && Math.min(GREATEST, value) * divisor > most;
+    }
 
-	boolean below() {
-		return Math.max(-GREATEST, Math.min(GREATEST, value)) * divisor < least;
-	}
+    boolean below() {
+        return Math.max(-GREATEST, Math.min(GREATEST, value)) * divisor < least;
+    }
 
-	/** By how much the value is above, as a fraction over the divisor. */
-	long over() {
-		return value * divisor - most;
-	}
+    /** By how much the value is above, as a fraction over the divisor. */
+    long over() {
+        return value * divisor - most;
+    }
 
-	/** By how much the value is below, as a fraction over the divisor. */
-	long under() {
-		return least - value * divisor;
-	}
+    /** By how much the value is below, as a fraction over the divisor. */
+    long under() {
+        return least - value * divisor;
+    }
 
-	/** Whole units of the value that lie above. */
-	long wholeOver() {
-		return (over() + divisor - 1) / divisor;
-	}
+    /** Whole units of the value that lie above. */
+    long wholeOver() {
+        return (over() + divisor - 1) / divisor;
+    }
 
-	/** Whole units of the value that lack. */
-	long wholeUnder() {
-		return (under() + divisor - 1) / divisor;
-	}
+    /** Whole units of the value that lack. */
+    long wholeUnder() {
+        return (under() + divisor - 1) / divisor;
+    }
 }

@@ -23,35 +23,35 @@ import org.cantonment.rules.view.Situation;
  * @param fills what choices cost at least
  */
 public record Case(ForceList list, Layout layout, List<Muster> others, OptionalInt points, long used,
-		boolean contingent, Situation situation, Fills fills) {
+        boolean contingent, Situation situation, Fills fills) {
 
-	/** The entries, counted and priced. */
-	public Muster muster() {
-		return layout.muster();
-	}
+    /** The entries, counted and priced. */
+    public Muster muster() {
+        return layout.muster();
+    }
 
-	/** The rules it is judged by. */
-	public Ruling ruling() {
-		return layout.muster().ruling();
-	}
+    /** The rules it is judged by. */
+    public Ruling ruling() {
+        return layout.muster().ruling();
+    }
 
-	/** The id of the list or contingent. */
-	Id place() {
-		return muster().id();
-	}
+    /** The id of the list or contingent. */
+    Id place() {
+        return muster().id();
+    }
 
-	/** The points of this part. */
-	long usedHere() {
-		return muster().tally().points();
-	}
+    /** The points of this part. */
+    long usedHere() {
+        return muster().tally().points();
+    }
 
-	/** How many points may still be spent here; a great many without a limit. */
-	long room() {
-		return points.isPresent() ? points.getAsInt() - (contingent ? usedHere() : used) : Long.MAX_VALUE / 4;
-	}
+    /** How many points may still be spent here; a great many without a limit. */
+    long room() {
+        return points.isPresent() ? points.getAsInt() - (contingent ? usedHere() : used) : Long.MAX_VALUE / 4;
+    }
 
-	/** Whether the choice may be taken here and now, as far as its era and side go. */
-	boolean mayTake(Choice choice) {
-		return fills.mayTake(choice);
-	}
+    /** Whether the choice may be taken here and now, as far as its era and side go. */
+    boolean mayTake(Choice choice) {
+        return fills.mayTake(choice);
+    }
 }

@@ -4,6 +4,6 @@ package org.cantonment.rules.check;
 @FunctionalInterface
 public interface Check {
 
-	/** Says to the sink what is wrong with the case. The case is only read. */
-	void check(Case about, Sink sink);
+    /** Says to the sink what is wrong with the case. The case is only read. */
+    void check(Case about, Sink sink);
 }

@@ -11,8 +11,8 @@ import org.cantonment.domain.rules.Scope;
 /** What makes two bounds of one book the same line at different times. */
 record BoundKey(Measure measure, Set<Id> of, Set<Id> per, Scope scope, boolean upper, boolean lower) {
 
-	static BoundKey of(Bound bound) {
-		return new BoundKey(bound.measure(), new HashSet<>(bound.of()), new HashSet<>(bound.per()), bound.scope(),
-				bound.span().bounded(), bound.span().min() > 0);
-	}
+    static BoundKey of(Bound bound) {
+        return new BoundKey(bound.measure(), new HashSet<>(bound.of()), new HashSet<>(bound.per()), bound.scope(),
+                bound.span().bounded(), bound.span().min() > 0);
+    }
 }

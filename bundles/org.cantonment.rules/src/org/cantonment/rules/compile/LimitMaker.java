@@ -21,43 +21,43 @@ import org.cantonment.rules.view.TakingView;
 /** Makes limits as they stand out of their cards, and out of bounds laid on a support. */
 final class LimitMaker {
 
-	private record TakingKey(List<Id> subjects, Object relation, List<Id> objects, Object scope) {
-	}
+    private record TakingKey(List<Id> subjects, Object relation, List<Id> objects, Object scope) {
+    }
 
-	private final BookOrder order;
-	private final Names names;
-	private final Picker picker;
-	private final BoundStack stack;
+    private final BookOrder order;
+    private final Names names;
+    private final Picker picker;
+    private final BoundStack stack;
 
-	LimitMaker(BookOrder order, Names names, Picker picker, BoundStack stack) {
-		this.order = order;
-		this.names = names;
-		this.picker = picker;
-		this.stack = stack;
-	}
+    LimitMaker(BookOrder order, Names names, Picker picker, BoundStack stack) {
+        this.order = order;
+        this.names = names;
+        this.picker = picker;
+        this.stack = stack;
+    }
 
-	LimitView limit(Card card) {
-		Severity severity = card.ruled() instanceof Limit limit ? limit.severity().orElse(Severity.BREACH)
-				: Severity.BREACH;
-		Optional<String> says = picker.one(card.holding(Says.class)).map(said -> said.fact().text());
-		Optional<String> mend = picker.one(card.holding(MendText.class)).map(said -> said.fact().text());
-		List<LimitLine> lines = new ArrayList<>(stack.of(card));
-		for (Said<Taking> said : picker.each(card.holding(Taking.class), LimitMaker::key)) {
-			Taking taking = said.fact();
-			lines.add(new TakingView(taking, order.title(said.book()), names.selector(taking.subjects()),
-					names.selector(taking.objects())));
-		}
-		picker.one(card.holding(Keep.class)).ifPresent(
-				said -> lines.add(new KeepView(said.fact(), order.title(said.book()))));
-		for (Said<Before> said : picker.each(card.holding(Before.class), line -> List.of(line.first(), line.then()))) {
-			Before before = said.fact();
-			lines.add(new BeforeView(before, order.title(said.book()), names.selector(List.of(before.first())),
-					names.selector(List.of(before.then()))));
-		}
-		return new LimitView(card.id(), card.ruled().title(), severity, says, mend, List.copyOf(lines));
-	}
+    LimitView limit(Card card) {
+        Severity severity = card.ruled() instanceof Limit limit ? limit.severity().orElse(Severity.BREACH)
+                : Severity.BREACH;
+        Optional<String> says = picker.one(card.holding(Says.class)).map(said -> said.fact().text());
+        Optional<String> mend = picker.one(card.holding(MendText.class)).map(said -> said.fact().text());
+        List<LimitLine> lines = new ArrayList<>(stack.of(card));
+        for (Said<Taking> said : picker.each(card.holding(Taking.class), LimitMaker::key)) {
+            Taking taking = said.fact();
+            lines.add(new TakingView(taking, order.title(said.book()), names.selector(taking.subjects()),
+                    names.selector(taking.objects())));
+        }
+        picker.one(card.holding(Keep.class)).ifPresent(
+                said -> lines.add(new KeepView(said.fact(), order.title(said.book()))));
+        for (Said<Before> said : picker.each(card.holding(Before.class), line -> List.of(line.first(), line.then()))) {
+            Before before = said.fact();
+            lines.add(new BeforeView(before, order.title(said.book()), names.selector(List.of(before.first())),
+                    names.selector(List.of(before.then()))));
+        }
+        return new LimitView(card.id(), card.ruled().title(), severity, says, mend, List.copyOf(lines));
+    }
 
-	private static TakingKey key(Taking taking) {
-		return new TakingKey(taking.subjects(), taking.relation(), taking.objects(), taking.scope());
-	}
+    private static TakingKey key(Taking taking) {
+        return new TakingKey(taking.subjects(), taking.relation(), taking.objects(), taking.scope());
+    }
 }

@@ -13,8 +13,8 @@ import org.cantonment.domain.rules.Fact;
  */
 record Said<T extends Fact>(T fact, int book, Direction direction, boolean own, int closeness) {
 
-	/** Whether this stands before another of the same key. */
-	boolean outranks(Said<?> other) {
-		return book != other.book ? book > other.book : closeness > other.closeness;
-	}
+    /** Whether this stands before another of the same key. */
+    boolean outranks(Said<?> other) {
+        return book != other.book ? book > other.book : closeness > other.closeness;
+    }
 }

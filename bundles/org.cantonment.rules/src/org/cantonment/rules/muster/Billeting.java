@@ -22,43 +22,43 @@ import org.cantonment.rules.view.Room;
  */
 public record Billeting(Node formation, List<Node> children, Placement placement) {
 
-	/** Places the children of a formation's node in its billets. */
-	static Billeting of(Muster muster, Node formation, CancelToken cancel) {
-		FormationView view = formation.formation();
-		List<Node> children = new ArrayList<>();
-		List<Supply> supplies = new ArrayList<>();
-		for (int i = formation.index + 1; i < formation.end; i = muster.nodes().get(i).end) {
-			Node child = muster.nodes().get(i);
-			if (child.choice != null && !child.support) {
-				children.add(child);
-				supplies.add(new Supply(child.choice.index(), child.count, pin(child, view)));
-			}
-		}
-		List<Slot> slots = new ArrayList<>();
-		for (BilletView billet : view.billets()) {
-			List<Bay> bays = new ArrayList<>();
-			for (Room room : billet.rooms()) {
-				bays.add(new Bay(room.span().min(), room.span().max(), room.of()));
-			}
-			slots.add(new Slot(bays));
-		}
-		return new Billeting(formation, children, Placer.place(supplies, slots, cancel));
-	}
+    /** Places the children of a formation's node in its billets. */
+    static Billeting of(Muster muster, Node formation, CancelToken cancel) {
+        FormationView view = formation.formation();
+        List<Node> children = new ArrayList<>();
+        List<Supply> supplies = new ArrayList<>();
+        for (int i = formation.index + 1; i < formation.end; i = muster.nodes().get(i).end) {
+            Node child = muster.nodes().get(i);
+            if (child.choice != null && !child.support) {
+                children.add(child);
+                supplies.add(new Supply(child.choice.index(), child.count, pin(child, view)));
+            }
+        }
+        List<Slot> slots = new ArrayList<>();
+        for (BilletView billet : view.billets()) {
+            List<Bay> bays = new ArrayList<>();
+            for (Room room : billet.rooms()) {
+                bays.add(new Bay(room.span().min(), room.span().max(), room.of()));
+            }
+            slots.add(new Slot(bays));
+        }
+        return new Billeting(formation, children, Placer.place(supplies, slots, cancel));
+    }
 
-	/** The number of the billet that the entry is pinned to; -1 for none. */
-	private static int pin(Node child, FormationView view) {
-		if (child.entry.billet().isPresent()) {
-			for (int b = 0; b < view.billets().size(); b++) {
-				if (view.billets().get(b).name().equals(child.entry.billet().get())) {
-					return b;
-				}
-			}
-		}
-		return -1;
-	}
+    /** The number of the billet that the entry is pinned to; -1 for none. */
+    private static int pin(Node child, FormationView view) {
+        if (child.entry.billet().isPresent()) {
+            for (int b = 0; b < view.billets().size(); b++) {
+                if (view.billets().get(b).name().equals(child.entry.billet().get())) {
+                    return b;
+                }
+            }
+        }
+        return -1;
+    }
 
-	/** The room through which a billet is used. */
-	public Room room(int billet) {
-		return formation.formation().billets().get(billet).rooms().get(placement.bays()[billet]);
-	}
+    /** The room through which a billet is used. */
+    public Room room(int billet) {
+        return formation.formation().billets().get(billet).rooms().get(placement.bays()[billet]);
+    }
 }

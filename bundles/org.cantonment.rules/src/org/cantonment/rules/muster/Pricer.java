@@ -16,82 +16,82 @@ import org.cantonment.rules.view.UnitView;
 /** Prices the nodes of a muster, and keeps every part of the sum. */
 final class Pricer {
 
-	private static final long MOST_POINTS = 1_000_000_000_000L;
+    private static final long MOST_POINTS = 1_000_000_000_000L;
 
-	private final Muster muster;
-	private final long[] soFar;
-	private boolean unpriced;
+    private final Muster muster;
+    private final long[] soFar;
+    private boolean unpriced;
 
-	Pricer(Muster muster) {
-		this.muster = muster;
-		Ruling ruling = muster.ruling();
-		this.soFar = new long[ruling.choices().size()];
-	}
+    Pricer(Muster muster) {
+        this.muster = muster;
+        Ruling ruling = muster.ruling();
+        this.soFar = new long[ruling.choices().size()];
+    }
 
-	Tally tally() {
-		long total = 0;
-		List<TallyLine> lines = new ArrayList<>(muster.nodes().size());
-		for (Node node : muster.nodes()) {
-			if (node.choice == null) {
-				continue;
-			}
-			List<TallyPart> parts = new ArrayList<>(4);
-			if (node.choice instanceof UnitView unit) {
-				price(node, unit, parts);
-			} else {
-				price(node, (FormationView) node.choice, parts);
-			}
-			long points = 0;
-			for (TallyPart part : parts) {
-				points += part.points();
-			}
-			node.points = points;
-			total += points;
-			lines.add(new TallyLine(node.entry.id(), node.choice.title(), node.copies, points, parts));
-		}
-		return new Tally(total, lines, unpriced);
-	}
+    Tally tally() {
+        long total = 0;
+        List<TallyLine> lines = new ArrayList<>(muster.nodes().size());
+        for (Node node : muster.nodes()) {
+            if (node.choice == null) {
+                continue;
+            }
+            List<TallyPart> parts = new ArrayList<>(4);
+            if (node.choice instanceof UnitView unit) {
+                price(node, unit, parts);
+            } else {
+                price(node, (FormationView) node.choice, parts);
+            }
+            long points = 0;
+            for (TallyPart part : parts) {
+                points += part.points();
+            }
+            node.points = points;
+            total += points;
+            lines.add(new TallyLine(node.entry.id(), node.choice.title(), node.copies, points, parts));
+        }
+        return new Tally(total, lines, unpriced);
+    }
 
-	private static void price(Node node, FormationView formation, List<TallyPart> parts) {
-		if (formation.points() != 0) {
-			parts.add(new TallyPart("for itself", bounded(formation.points(), node.copies), formation.pointsRule()));
-		}
-	}
+    private static void price(Node node, FormationView formation, List<TallyPart> parts) {
+        if (formation.points() != 0) {
+            parts.add(new TallyPart("for itself", bounded(formation.points(), node.copies), formation.pointsRule()));
+        }
+    }
 
-	private void price(Node node, UnitView unit, List<TallyPart> parts) {
-		node.strength = node.entry.strength().orElseGet(unit::leastStrength);
-		node.step = unit.step(node.strength);
-		int counted = node.step == null ? unit.nearestStrength(node.strength) : node.strength;
-		Step step = unit.step(counted);
-		unpriced |= !unit.priced();
-		parts.add(new TallyPart("strength " + counted, bounded(step.points(counted), node.copies),
-				Optional.of(step.rule())));
-		for (Taken taken : node.entry.options()) {
-			OptionView option = unit.options().get(taken.option());
-			if (option != null && taken.count() > 0) {
-				parts.add(part(taken.count(), option, node.copies));
-			}
-		}
-		long before = soFar[unit.index()];
-		soFar[unit.index()] = before + node.copies;
-		for (Dearer dearer : unit.dearer()) {
-			long beyond = Math.max(0, before + node.copies - Math.max(before, dearer.beyond()));
-			if (beyond > 0) {
-				parts.add(new TallyPart("dearer beyond " + dearer.beyond(), bounded(dearer.points(), beyond),
-						Optional.of(dearer.id())));
-			}
-		}
-	}
+    private void price(Node node, UnitView unit, List<TallyPart> parts) {
+        node.strength = node.entry.strength().orElseGet(unit::leastStrength);
+        node.step = unit.step(node.strength);
+        int counted = node.step == null ? unit.nearestStrength(node.strength) : node.strength;
+        Step step = unit.step(counted);
+        unpriced |= !unit.priced();
+        parts.add(new TallyPart("strength " + counted, bounded(step.points(counted), node.copies),
+                Optional.of(step.rule())));
+        for (Taken taken : node.entry.options()) {
+            OptionView option = unit.options().get(taken.option());
+            if (option != null && taken.count() > 0) {
+                parts.add(part(taken.count(), option, node.copies));
+            }
+        }
+        long before = soFar[unit.index()];
+        soFar[unit.index()] = before + node.copies;
+        for (Dearer dearer : unit.dearer()) {
+            long beyond = Math.max(0, before + node.copies - Math.max(before, dearer.beyond()));
+            if (beyond > 0) {
+                parts.add(new TallyPart("dearer beyond " + dearer.beyond(), bounded(dearer.points(), beyond),
+                        Optional.of(dearer.id())));
+            }
+        }
+    }
 
-	private static TallyPart part(int count, OptionView option, long copies) {
-		String words = count == 1 ? option.title() : count + " " + option.title();
-		Optional<Id> rule = Optional.of(option.rule());
-		return new TallyPart(words, bounded(option.cost().times(count), copies), rule);
-	}
+    private static TallyPart part(int count, OptionView option, long copies) {
+        String words = count == 1 ? option.title() : count + " " + option.title();
+        Optional<Id> rule = Optional.of(option.rule());
+        return new TallyPart(words, bounded(option.cost().times(count), copies), rule);
+    }
 
-	/** Points of one times how many, kept within what no sum of lines can overflow. */
-	private static long bounded(long each, long count) {
-		long one = Math.max(-MOST_POINTS, Math.min(MOST_POINTS, each));
-		return Math.max(-MOST_POINTS, Math.min(MOST_POINTS, one * Math.min(count, Muster.MOST)));
-	}
+    /** Points of one times how many, kept within what no sum of lines can overflow. */
+    private static long bounded(long each, long count) {
+        long one = Math.max(-MOST_POINTS, Math.min(MOST_POINTS, each));
+        return Math.max(-MOST_POINTS, Math.min(MOST_POINTS, one * Math.min(count, Muster.MOST)));
+    }
 }

@@ -11,10 +11,10 @@ import org.cantonment.domain.finding.Finding;
  */
 public record Basis(Finding finding, Id card, Id subject) implements Comparable<Basis> {
 
-	/** In the order of the findings, then of the cards. */
-	@Override
-	public int compareTo(Basis other) {
-		int order = finding.compareTo(other.finding);
-		return order != 0 ? order : card.compareTo(other.card);
-	}
+    /** In the order of the findings, then of the cards. */
+    @Override
+    public int compareTo(Basis other) {
+        int order = finding.compareTo(other.finding);
+        return order != 0 ? order : card.compareTo(other.card);
+    }
 }

@@ -7,10 +7,10 @@ import org.cantonment.domain.rules.Bound;
 
 /** A bound, looked up; with the stricter one that a layer relaxed by it, if there is one. */
 public record BoundView(Bound bound, String book, Selector of, Selector per, Optional<BoundView> relaxed)
-		implements LimitLine {
+        implements LimitLine {
 
-	@Override
-	public Id id() {
-		return bound.id();
-	}
+    @Override
+    public Id id() {
+        return bound.id();
+    }
 }

@@ -7,24 +7,24 @@ import org.cantonment.domain.common.Id;
 /** What an entry of a list may be: a unit or a formation, as it stands at this time. */
 public sealed interface Choice permits UnitView, FormationView {
 
-	/** Its id. */
-	Id id();
+    /** Its id. */
+    Id id();
 
-	/** What people call it at this time. */
-	String title();
+    /** What people call it at this time. */
+    String title();
 
-	/** Its number among all choices of the ruling, from 0, units first. */
-	int index();
+    /** Its number among all choices of the ruling, from 0, units first. */
+    int index();
 
-	/** Its kinds and all that those lie in. */
-	Set<Id> kinds();
+    /** Its kinds and all that those lie in. */
+    Set<Id> kinds();
 
-	/** The sides it belongs to; empty means all. */
-	Set<Id> sides();
+    /** The sides it belongs to; empty means all. */
+    Set<Id> sides();
 
-	/** Whether it may be taken at this time. */
-	Permission permission();
+    /** Whether it may be taken at this time. */
+    Permission permission();
 
-	/** The points of one at the least strength, without options. */
-	long leastPoints();
+    /** The points of one at the least strength, without options. */
+    long leastPoints();
 }

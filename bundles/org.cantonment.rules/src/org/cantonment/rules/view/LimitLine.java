@@ -5,9 +5,9 @@ import org.cantonment.domain.common.Id;
 /** One line of a limit, looked up. */
 public sealed interface LimitLine permits BoundView, TakingView, KeepView, BeforeView {
 
-	/** The place of the line. */
-	Id id();
+    /** The place of the line. */
+    Id id();
 
-	/** The title of the book that says it. */
-	String book();
+    /** The title of the book that says it. */
+    String book();
 }

@@ -8,5 +8,5 @@ import org.cantonment.domain.finding.Severity;
 
 /** A limit at this time: its lines after eras and layers, and its own words. */
 public record LimitView(Id id, String title, Severity severity, Optional<String> says, Optional<String> mend,
-		List<LimitLine> lines) {
+        List<LimitLine> lines) {
 }

@@ -15,11 +15,11 @@ import org.cantonment.domain.common.Id;
  */
 public record Permission(boolean allowed, String code, String reason, Optional<Id> rule, Optional<Id> successor) {
 
-	/** It may be taken. */
-	public static final Permission GRANTED = new Permission(true, "", "", Optional.empty(), Optional.empty());
+    /** It may be taken. */
+    public static final Permission GRANTED = new Permission(true, "", "", Optional.empty(), Optional.empty());
 
-	/** Whether the era does not have it at all. */
-	public boolean outOfEra() {
-		return code.startsWith("era.");
-	}
+    /** Whether the era does not have it at all. */
+    public boolean outOfEra() {
+        return code.startsWith("era.");
+    }
 }

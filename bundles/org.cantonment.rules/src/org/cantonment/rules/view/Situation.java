@@ -23,51 +23,51 @@ import org.cantonment.domain.force.ForceList;
  * @param contingents the rules of each contingent that has books of its own, by the contingent's id
  */
 public record Situation(OptionalInt points, Optional<Id> pointsRule, Optional<Id> player, Optional<Id> side,
-		Optional<ForceList> before, Map<Id, Integer> used, List<Excuse> excuses, Map<Id, Ruling> contingents,
-		CancelToken cancel) {
+        Optional<ForceList> before, Map<Id, Integer> used, List<Excuse> excuses, Map<Id, Ruling> contingents,
+        CancelToken cancel) {
 
-	/** Nothing is known beside the rules and the list. */
-	public static final Situation BARE = new Situation(OptionalInt.empty(), Optional.empty(), Optional.empty(),
-			Optional.empty(), Optional.empty(), Map.of(), List.of(), Map.of(), CancelToken.NEVER);
+    /** Nothing is known beside the rules and the list. */
+    public static final Situation BARE = new Situation(OptionalInt.empty(), Optional.empty(), Optional.empty(),
+            Optional.empty(), Optional.empty(), Map.of(), List.of(), Map.of(), CancelToken.NEVER);
 
-	public Situation {
-		used = Map.copyOf(used);
-		excuses = List.copyOf(excuses);
-		contingents = Map.copyOf(contingents);
-	}
+    public Situation {
+        used = Map.copyOf(used);
+        excuses = List.copyOf(excuses);
+        contingents = Map.copyOf(contingents);
+    }
 
-	/** The same with a limit of points, and the line that sets it. */
-	public Situation withPoints(int limit, Optional<Id> rule) {
-		return new Situation(OptionalInt.of(limit), rule, player, side, before, used, excuses, contingents, cancel);
-	}
+    /** The same with a limit of points, and the line that sets it. */
+    public Situation withPoints(int limit, Optional<Id> rule) {
+        return new Situation(OptionalInt.of(limit), rule, player, side, before, used, excuses, contingents, cancel);
+    }
 
-	/** The same for a player of a side. */
-	public Situation withPlayer(Id who, Optional<Id> whose) {
-		return new Situation(points, pointsRule, Optional.of(who), whose, before, used, excuses, contingents, cancel);
-	}
+    /** The same for a player of a side. */
+    public Situation withPlayer(Id who, Optional<Id> whose) {
+        return new Situation(points, pointsRule, Optional.of(who), whose, before, used, excuses, contingents, cancel);
+    }
 
-	/** The same after another list. */
-	public Situation withBefore(ForceList list) {
-		return new Situation(points, pointsRule, player, side, Optional.of(list), used, excuses, contingents, cancel);
-	}
+    /** The same after another list. */
+    public Situation withBefore(ForceList list) {
+        return new Situation(points, pointsRule, player, side, Optional.of(list), used, excuses, contingents, cancel);
+    }
 
-	/** The same after a campaign that used so many of these. */
-	public Situation withUsed(Map<Id, Integer> counts) {
-		return new Situation(points, pointsRule, player, side, before, counts, excuses, contingents, cancel);
-	}
+    /** The same after a campaign that used so many of these. */
+    public Situation withUsed(Map<Id, Integer> counts) {
+        return new Situation(points, pointsRule, player, side, before, counts, excuses, contingents, cancel);
+    }
 
-	/** The same with these dispensations. */
-	public Situation withExcuses(List<Excuse> others) {
-		return new Situation(points, pointsRule, player, side, before, used, others, contingents, cancel);
-	}
+    /** The same with these dispensations. */
+    public Situation withExcuses(List<Excuse> others) {
+        return new Situation(points, pointsRule, player, side, before, used, others, contingents, cancel);
+    }
 
-	/** The same with rules for contingents. */
-	public Situation withContingents(Map<Id, Ruling> rulings) {
-		return new Situation(points, pointsRule, player, side, before, used, excuses, rulings, cancel);
-	}
+    /** The same with rules for contingents. */
+    public Situation withContingents(Map<Id, Ruling> rulings) {
+        return new Situation(points, pointsRule, player, side, before, used, excuses, rulings, cancel);
+    }
 
-	/** The same, cancelled by another token. */
-	public Situation withCancel(CancelToken token) {
-		return new Situation(points, pointsRule, player, side, before, used, excuses, contingents, token);
-	}
+    /** The same, cancelled by another token. */
+    public Situation withCancel(CancelToken token) {
+        return new Situation(points, pointsRule, player, side, before, used, excuses, contingents, token);
+    }
 }

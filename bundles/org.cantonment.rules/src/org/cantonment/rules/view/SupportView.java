@@ -11,5 +11,5 @@ import org.cantonment.domain.common.Id;
  * @param perCount with per, the rooms hold once for each full group of so many
  */
 public record SupportView(Id id, String title, int index, List<Room> rooms, int perCount, Selector per,
-		Permission permission, Id rule) {
+        Permission permission, Id rule) {
 }

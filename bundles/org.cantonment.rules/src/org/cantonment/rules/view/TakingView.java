@@ -6,8 +6,8 @@ import org.cantonment.domain.rules.Taking;
 /** A line that asks for something of who takes something, looked up. */
 public record TakingView(Taking taking, String book, Selector subjects, Selector objects) implements LimitLine {
 
-	@Override
-	public Id id() {
-		return taking.id();
-	}
+    @Override
+    public Id id() {
+        return taking.id();
+    }
 }

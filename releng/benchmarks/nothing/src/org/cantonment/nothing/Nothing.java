@@ -5,13 +5,13 @@ import org.eclipse.equinox.app.IApplicationContext;
 
 /** Returns at once. */
 public final class Nothing implements IApplication {
-	@Override
-	public Object start(IApplicationContext context) {
-		return EXIT_OK;
-	}
+    @Override
+    public Object start(IApplicationContext context) {
+        return EXIT_OK;
+    }
 
-	@Override
-	public void stop() {
-		// there is nothing to stop
-	}
+    @Override
+    public void stop() {
+        // there is nothing to stop
+    }
 }
