@@ -34,7 +34,7 @@ public final class Judging {
     public static final String FAILED = "list.failed";
 
     /** A campaign turns on a check that nobody has brought. */
-    public static final String CHECK_UNKNOWN = "check.unknown";
+    public static final String CHECK_MISSING = "check.missing";
     /** Mends are tried only where there are no more breaches than this, */
     private static final int MOST_BREACHES = 12;
     /** and only so many that all tries together judge no more lines than this. */
@@ -174,7 +174,7 @@ public final class Judging {
             meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
         }
         meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
-                CHECK_UNKNOWN, Severity.CAUTION, check.id(), "No check called '" + check.name()
+                CHECK_MISSING, Severity.CAUTION, check.id(), "No check called '" + check.name()
                         + "' is installed here, so nothing is judged by it."))));
         return List.copyOf(findings);
     }
