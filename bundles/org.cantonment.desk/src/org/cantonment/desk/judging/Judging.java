@@ -37,8 +37,8 @@ public final class Judging {
     public static final String CHECK_MISSING = "check.missing";
     /** Mends are tried only where there are no more breaches than this, */
     private static final int MOST_BREACHES = 12;
-    /** and only so many that all tries together judge no more lines than this. */
-    private static final int TRIED_LINES = 4_000;
+    /** and only so many that all tries together judge no more lines than this, so that no keystroke waits for them. */
+    private static final int TRIED_LINES = 800;
 
     private static final Logger LOG = System.getLogger(Judging.class.getName());
 
