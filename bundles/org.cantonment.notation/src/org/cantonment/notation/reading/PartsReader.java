@@ -29,8 +29,8 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 /**
  * Puts the parts of one expression together. From closest to widest: times, divided by, percent of and what rounds them;
- * plus and minus; but at most and but at least; what compares; not; and or or. What stands behind 'has', 'with' and the
- * 'of' of a sum reaches to the end of the line.
+ * plus and minus; but at most and but at least; what compares; not; and or or. What stands behind 'has' and 'with' reaches
+ * to the end of the line, what stands behind the 'of' of a sum to the next word that compares.
  */
 final class PartsReader {
 
@@ -224,8 +224,8 @@ final class PartsReader {
         own = true;
         Part next = peek();
         boolean asks = act == Gathering.Act.EACH || act == Gathering.Act.ANY || act == Gathering.Act.COUNT;
-        Expression body = is(asks ? Type.YES_NO : Type.NUMBER, sentence(), next, asks
-                ? act == Gathering.Act.COUNT ? "with" : "has" : "of");
+        String word = asks ? act == Gathering.Act.COUNT ? "with" : "has" : "of";
+        Expression body = asks ? is(Type.YES_NO, sentence(), next, word) : is(Type.NUMBER, arithmetic(KEEPS), next, word);
         own = before;
         return new Gathering(act, over, body);
     }

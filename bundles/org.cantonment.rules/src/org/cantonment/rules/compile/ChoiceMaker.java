@@ -139,8 +139,6 @@ final class ChoiceMaker {
         for (Said<Without> without : card.holding(Without.class)) {
             lines.removeIf(said -> without.fact().names().contains(said.fact().name()) && !said.outranks(without));
         }
-        // A billet for nobody that these books know is no billet; its names are findings.
-        lines.removeIf(said -> said.fact().places().isEmpty());
         List<BilletView> billets = new ArrayList<>();
         for (Said<Billet> said : picker.each(lines, Billet::name)) {
             Billet billet = said.fact();

@@ -57,6 +57,11 @@ public final class Evaluator {
         return value(formula, new Frame(here, own));
     }
 
+    /** How many steps the last answer took. */
+    public int steps() {
+        return steps;
+    }
+
     /** Where something is asked, and what names came to there. */
     private static final class Frame {
         private final int element;

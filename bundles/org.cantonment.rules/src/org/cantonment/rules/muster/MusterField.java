@@ -14,6 +14,8 @@ import org.cantonment.domain.force.Taken;
 import org.cantonment.rules.expression.Field;
 import org.cantonment.rules.expression.Gap;
 import org.cantonment.rules.expression.Value;
+import org.cantonment.rules.view.Choice;
+import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Selector;
 
 /** What can be asked of a muster alone: the entries, the round and the era. */
@@ -68,6 +70,31 @@ public class MusterField implements Field {
             }
         }
         return into;
+    }
+
+    /** The choices of other rules that are meant here, added to some others. */
+    public final void choices(Selector of, Ruling rules, BitSet into) {
+        for (Node node : muster.nodes()) {
+            Choice there = node.choice == null ? null : rules.choice(node.choice.id());
+            if (there != null && node.copies > 0 && of.takes(there.index())) {
+                into.set(there.index());
+            }
+        }
+    }
+
+    /** Who is meant by a selection of other rules, by the numbers that they have here. */
+    public final Selector translated(Selector of, Ruling rules) {
+        if (rules == muster.ruling()) {
+            return of;
+        }
+        BitSet meant = new BitSet();
+        for (Choice choice : muster.ruling().choices()) {
+            Choice there = rules.choice(choice.id());
+            if (there != null && of.takes(there.index())) {
+                meant.set(choice.index());
+            }
+        }
+        return new Selector(of.ids(), meant, new BitSet(), of.hasFormations(), of.words());
     }
 
     private long points(Selector of, int element) {
