@@ -29,6 +29,7 @@ import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.rules.Judge;
+import org.cantonment.rules.api.FindingKind;
 import org.cantonment.rules.api.Parameter;
 import org.cantonment.rules.api.Question;
 import org.cantonment.rules.api.RuleCheck;
@@ -49,16 +50,24 @@ class GuestsTest {
     private record Visitor(String name, Function<Question, List<Finding>> answer) implements RuleCheck {
 
         @Override
+        public String label() {
+            return "Crossing the river";
+        }
+
+        @Override
+        public List<FindingKind> findings() {
+            return List.of(new FindingKind("too-few", Severity.BREACH, "Too few banks."));
+        }
+
+        @Override
         public String about() {
             return "Counts banks.";
         }
 
         @Override
         public List<Parameter> parameters() {
-            return List.of(
-                    new Parameter("Banks", Parameter.Sort.NUMBER, Optional.of(new NumberValue(BigDecimal.valueOf(2), false)),
-                            "How many banks there are, 1 or more."),
-                    new Parameter("Strict", Parameter.Sort.YES_NO, Optional.of(new YesNoValue(false)), "Or not."));
+            return List.of(Parameter.number("Banks", "Banks", "How many banks there are.").presetTo(2),
+                    Parameter.yesNo("Strict", "Strict", "Or not.").presetTo(false));
         }
 
         @Override
@@ -94,7 +103,7 @@ class GuestsTest {
     void aCheckSeesListPointsAndSettingsAndIsHeard() {
         Guests guests = with(LONG, question -> {
             assertEquals(36, question.used());
-            assertEquals(36, question.points().get(Id.of("Anna/4#1")));
+            assertEquals(36, question.points(Id.of("Anna/4#1")));
             assertEquals(new NumberValue(BigDecimal.TEN, false), question.settings().get("Banks"));
             assertEquals(new YesNoValue(false), question.settings().get("Strict"));
             return List.of(breach("Anna/4#1"));

@@ -24,6 +24,7 @@ import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.api.Question;
+import org.cantonment.rules.api.QuestionBuilder;
 import org.cantonment.rules.api.RuleCheck;
 import org.cantonment.rules.muster.TallyLine;
 import org.cantonment.rules.view.Ruling;
@@ -108,8 +109,10 @@ public final class Guests {
             points.put(line.entry(), line.points());
         }
         verdict.contingents().forEach(tally -> tally.lines().forEach(line -> points.put(line.entry(), line.points())));
-        return visit(use, check, new Question(list, books, ruling.occasion(), situation.points(), verdict.points(), points,
-                settings, situation.cancel()));
+        QuestionBuilder question = Question.about(list).under(books).at(ruling.occasion()).to(situation.points())
+                .costs(verdict.points(), points).until(situation.cancel());
+        settings.forEach(question::with);
+        return visit(use, check, question.ask());
     }
 
     private List<Finding> visit(CheckUse use, RuleCheck check, Question question) {

@@ -59,6 +59,8 @@ final class SettingsReader {
 
     private static boolean fits(Parameter.Sort sort, SettingValue value) {
         return switch (sort) {
+            case COUNT -> value instanceof NumberValue number && !number.percent()
+                    && number.number().stripTrailingZeros().scale() <= 0;
             case NUMBER -> value instanceof NumberValue number && !number.percent();
             case PERCENT -> value instanceof NumberValue number && number.percent();
             case TEXT -> value instanceof TextValue;
@@ -70,6 +72,7 @@ final class SettingsReader {
 
     private static String words(Parameter.Sort sort) {
         return switch (sort) {
+            case COUNT -> "a whole number";
             case NUMBER -> "a number";
             case PERCENT -> "a number of percent";
             case TEXT -> "a text in quotes";
