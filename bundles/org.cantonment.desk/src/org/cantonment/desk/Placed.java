@@ -60,10 +60,10 @@ final class Placed {
         judging.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), books, cancel, progress);
         Map<Path, Judged> judged = new HashMap<>();
         fileOf.forEach((list, file) -> judging.of(list).ifPresent(j -> judged.put(file, j)));
-        Map<Object, Path> books = new IdentityHashMap<>();
-        sheets.forEach((file, sheet) -> Optional.ofNullable(sheet.meaning()).ifPresent(book -> books.put(book, file)));
+        Map<Object, Path> places = new IdentityHashMap<>();
+        sheets.forEach((file, sheet) -> Optional.ofNullable(sheet.meaning()).ifPresent(book -> places.put(book, file)));
         return new DeskSnapshot(number, place(scope, judged, movedRules), Collections.unmodifiableMap(judged), meanings,
-                books);
+                places);
     }
 
     // Returns whether anything but lists was read anew, so that rules may stand elsewhere now.
