@@ -2,6 +2,7 @@ package org.cantonment.desk.adopting;
 
 import java.util.List;
 
+import org.cantonment.desk.files.LastLine;
 import org.cantonment.model.campaign.CampaignPackage;
 import org.cantonment.model.campaign.Plays;
 import org.cantonment.notation.Document;

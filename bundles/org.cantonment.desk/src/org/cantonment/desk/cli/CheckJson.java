@@ -59,6 +59,9 @@ final class CheckJson {
             json.name("id").value(rule.id().text());
             json.name("file").value(terminal.show(rule.file()));
             json.name("line").value(rule.line());
+            if (rule.layer().isPresent()) {
+                json.name("layer").value(rule.layer().get());
+            }
             json.endObject();
         }
         json.name("mends").beginArray();
@@ -72,6 +75,9 @@ final class CheckJson {
     private void mend(JsonWriter json, TextMend mend) throws IOException {
         json.beginObject();
         json.name("label").value(mend.label());
+        if (mend.elsewhere().isPresent()) {
+            json.name("file").value(terminal.show(mend.elsewhere().get()));
+        }
         json.name("edits").beginArray();
         for (TextChange edit : mend.changes()) {
             Json.edit(json, edit);

@@ -1,4 +1,4 @@
-package org.cantonment.desk.adopting;
+package org.cantonment.desk.files;
 
 import org.cantonment.notation.text.TextChange;
 
