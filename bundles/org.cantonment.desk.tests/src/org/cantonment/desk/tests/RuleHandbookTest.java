@@ -21,6 +21,7 @@ import org.cantonment.desk.cli.Main;
 import org.cantonment.desk.cli.Terminal;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.testkit.Project;
 import org.junit.jupiter.api.Test;
 
 /**
