@@ -38,8 +38,8 @@ final class Dropped {
 
     /** Takes the jar in, unless that was done or it is still being copied. @param patience looks that it is waited for */
     void enter(BundleContext context, Map<Bundle, Origin> origins, Guests guests, int patience) {
-        if (settled) {
-            return;
+        if (settled && (bundle == null || bundle.getState() != Bundle.UNINSTALLED)) {
+            return; // an installation by the update site takes out whatever it does not know
         }
         looks++;
         Optional<Manifest> manifest = manifest();
