@@ -1,2 +1,2 @@
-/** Checks that others wrote, told to people: which are at hand, what they take, where a new one is put. */
+/** Where a jar with checks that others wrote is put. */
 package org.cantonment.desk.checks;

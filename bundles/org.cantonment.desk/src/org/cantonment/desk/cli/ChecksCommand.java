@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.cantonment.desk.checks.CheckText;
+import org.cantonment.rules.guest.CheckText;
 import org.cantonment.desk.checks.ChecksFolder;
 import org.cantonment.domain.campaign.CheckUse;
 import org.cantonment.domain.common.Nearest;

@@ -62,7 +62,7 @@ final class HandOver {
         terminal.out().flush();
         try (Product.Run run = product.run(args, terminal.here())) {
             if (!run.process().waitFor(QUIET_MILLIS, TimeUnit.MILLISECONDS)) {
-                terminal.say("Asking the checks of plug-ins:");
+                terminal.say("Starting the product, to ask the checks of plug-ins.");
             }
             int code = run.process().waitFor();
             if (code >= Exit.FINE && code <= Exit.WRONG) {

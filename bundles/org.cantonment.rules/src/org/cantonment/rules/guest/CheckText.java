@@ -1,4 +1,4 @@
-package org.cantonment.desk.checks;
+package org.cantonment.rules.guest;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,8 +7,6 @@ import java.util.stream.Collectors;
 
 import org.cantonment.rules.api.FindingKind;
 import org.cantonment.rules.api.Parameter;
-import org.cantonment.rules.guest.KnownCheck;
-import org.cantonment.rules.guest.ParameterWords;
 
 /** A check in words, as terminals, hovers and the handbook show it: all of it made of what the check declares. */
 public final class CheckText {
