@@ -24,7 +24,7 @@ final class Unresolved {
             if (bundle.getState() == Bundle.INSTALLED && imports != null && imports.contains(DOOR)
                     && !bundle.getLocation().startsWith(DropFolder.LOCATION)) {
                 try {
-                    bundle.start();
+                    bundle.start(Bundle.START_TRANSIENT);
                 } catch (BundleException lacking) {
                     guests.refuse(Origins.installed(bundle), "The " + Origins.installed(bundle).words()
                             + " cannot be used here: " + why(lacking));
