@@ -19,7 +19,7 @@ import org.osgi.service.prefs.BackingStoreException;
  * What people are told of checks of others: one that was not here before, one that was not let in, one that was shut out.
  * Each once, also over several sessions; what is gone is forgotten, so that it is news when it comes again.
  */
-final class News {
+public final class News {
 
     private static final String TOLD = "checks.told";
 
@@ -28,14 +28,14 @@ final class News {
     private final Consumer<List<String>> tell;
 
     /** @param tell takes whole sentences; called in the thread in which something came or went */
-    News(Guests guests, IEclipsePreferences memory, Consumer<List<String>> tell) {
+    public News(Guests guests, IEclipsePreferences memory, Consumer<List<String>> tell) {
         this.guests = guests;
         this.memory = memory;
         this.tell = tell;
     }
 
     /** Looks what is new, and tells it. */
-    synchronized void look() {
+    public synchronized void look() {
         Set<String> before = new LinkedHashSet<>(Arrays.asList(memory.get(TOLD, "").split("\n")));
         Set<String> now = new LinkedHashSet<>();
         List<String> news = new ArrayList<>();
