@@ -55,6 +55,26 @@ class NewsOfChecksTest {
     }
 
     @Test
+    void whatComesOneBehindAnotherAtAStartIsNoNews() {
+        FordCheck fords = new FordCheck("Fords", "Deep.");
+        FordCheck weirs = new FordCheck("Weirs", "High.");
+        News news = anotherSession();
+        for (FordCheck check : List.of(fords, weirs)) {
+            guests.enter(check, ORIGIN);
+            news.look();
+        }
+        assertEquals(2, told.size());
+        guests.leave(fords);
+        guests.leave(weirs);
+        News next = anotherSession();
+        for (FordCheck check : List.of(fords, weirs)) {
+            guests.enter(check, ORIGIN);
+            next.look();
+        }
+        assertEquals(2, told.size(), told::toString);
+    }
+
+    @Test
     void whatWasNotLetInIsTold() {
         guests.refuse(ORIGIN, "The jar fords.jar in the folder of checks is no plug-in.");
         anotherSession().look();
