@@ -103,10 +103,10 @@ public record Proposal(String title, Path target, boolean changed, List<Played> 
                 + "' cannot be read as a book of rules: its first line does not begin with 'rules' and a name."));
     }
 
-    // A layer is for those who play what it stands over; a book of its own is nobody's until a campaign says so.
+    // A layer is for those who play what it stands over, and any book for those who play nothing yet.
     private static boolean wants(Campaign campaign, RuleSet book, Meanings meanings) {
         List<Id> plays = meanings.closure(campaign.plays()).stream().map(RuleSet::id).toList();
-        return !plays.contains(book.id()) && book.over().stream().anyMatch(plays::contains);
+        return plays.isEmpty() || !plays.contains(book.id()) && book.over().stream().anyMatch(plays::contains);
     }
 
     private static String nothing(RuleSet book, boolean known, Meanings meanings) {

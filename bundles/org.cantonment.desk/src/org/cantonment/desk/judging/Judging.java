@@ -173,6 +173,9 @@ public final class Judging {
             trials.keepOnly(meanings.ruleSets());
             meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
         }
+        if (books && kept.size() == meanings.lists().size()) {
+            findings.addAll(Silence.in(meanings.campaigns(), kept.values()));
+        }
         meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
                 CHECK_MISSING, Severity.CAUTION, check.id(), "No check called '" + check.name()
                         + "' is installed here, so nothing is judged by it."))));
