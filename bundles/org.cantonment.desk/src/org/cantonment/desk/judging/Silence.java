@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -48,7 +49,8 @@ final class Silence {
         for (Campaign campaign : campaigns) {
             List<Judged> lists = judged.stream().filter(one -> one.verdict().isPresent()
                     && one.about().campaign().filter(campaign.id()::equals).isPresent()).toList();
-            long rounds = lists.stream().map(one -> one.about().occasion().round()).distinct().count();
+            long rounds = campaign.rounds().stream().filter(round -> lists.stream().anyMatch(one ->
+                    one.about().occasion().round().equals(OptionalInt.of(round.number())))).count();
             if (rounds >= LEAST_ROUNDS && 2 * rounds > campaign.rounds().size()) {
                 findings.addAll(new Silence(campaign, lists).findings());
             }
