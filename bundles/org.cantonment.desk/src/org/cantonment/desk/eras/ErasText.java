@@ -25,7 +25,7 @@ public final class ErasText {
         for (EraAnswer era : answer.eras()) {
             lines.add("");
             lines.add(era.title() + ": " + (era.legal() ? "legal" : "not legal") + ", "
-                    + total(era.verdict().points(), era.limit()) + '.');
+                    + total(era.points(), era.limit()) + '.');
             era.breaches().forEach(finding -> lines.add("  " + finding.code() + ": " + finding.message()));
             era.atLarge().ifPresent(changes -> changes("Least change", changes, era, lines));
             owned(answer.owned(), era, lines);
@@ -97,7 +97,7 @@ public final class ErasText {
     }
 
     private static String part(Owned owned, EraAnswer era) {
-        String verdict = era.legal() ? "yes, legal (" + brief(era.verdict().points(), era.limit()) + ")."
+        String verdict = era.legal() ? "yes, legal (" + brief(era.points(), era.limit()) + ")."
                 : "not yet. " + why(era.breaches());
         String least = era.atLarge().map(changes -> " Least change: " + brief(changes, era)).orElse("");
         if (!owned.known()) {

@@ -3,6 +3,9 @@ package org.cantonment.desk.eras;
 import java.util.Optional;
 import java.util.function.Function;
 
+import org.cantonment.desk.judging.ListTitle;
+import org.cantonment.desk.judging.Meanings;
+import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.change.Fielding;
 import org.cantonment.rules.view.Ruling;
 
@@ -14,6 +17,12 @@ import org.cantonment.rules.view.Ruling;
  * @param fielding what can be fielded under a ruling
  */
 public record Owned(String who, String why, Function<Ruling, Fielding> fielding) {
+
+    /** What a list's player owns. */
+    public static Owned of(Meanings meanings, ForceList list) {
+        return unknown(list.player().isEmpty() ? "This list has no player, so nothing is known of what is owned."
+                : ListTitle.player(list.player().get(), meanings) + " has no shelf here.");
+    }
 
     /** Nothing is known of what is owned. */
     public static Owned unknown(String why) {

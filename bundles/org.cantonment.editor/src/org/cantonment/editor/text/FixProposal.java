@@ -12,6 +12,7 @@ import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Display;
 
 /** A fix as the viewer offers it, moved to where its finding stands now. */
 final class FixProposal implements ICompletionProposal {
@@ -35,6 +36,9 @@ final class FixProposal implements ICompletionProposal {
 
     /** Whether the text that would be replaced is still what the fix was made for. */
     boolean fits(IDocument document) {
+        if (fix.elsewhere().isPresent()) {
+            return true; // asked of the other text when it is open
+        }
         try {
             for (TextChange change : fix.changes()) {
                 String then = saidOf.substring(change.offset(), change.end());
@@ -50,6 +54,11 @@ final class FixProposal implements ICompletionProposal {
 
     @Override
     public void apply(IDocument document) {
+        if (fix.elsewhere().isPresent()) {
+            // whoever offered the fix takes the keyboard back first
+            Display.getCurrent().asyncExec(() -> OtherFile.change(fix.elsewhere().get(), fix.changes()));
+            return;
+        }
         if (!fits(document)) {
             return; // edited since it was offered; the next snapshot offers it anew
         }
