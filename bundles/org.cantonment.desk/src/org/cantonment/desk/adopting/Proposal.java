@@ -114,7 +114,7 @@ public record Proposal(String title, Path target, boolean changed, List<Played> 
                 .anyMatch(campaign -> meanings.closure(campaign.plays()).contains(book));
         if (known && anybody) {
             return book.title() + " stands in the folder with this very text and is played already, so there is nothing"
-                    + " to adopt. To look at a changed version, save it outside the folder and name that file.";
+                    + " to adopt. To look at a changed version, look before it is saved, or name a file outside the folder.";
         }
         return book.title() + " changes nothing here: no campaign in the folder plays "
                 + (book.over().isEmpty() ? "it." : "a book that it stands over.");
