@@ -136,6 +136,7 @@ public final class AdoptingView extends ViewPart {
 
     private void adopt() {
         shown.adopting().forEach(one -> OtherFile.change(one.where(), one.changes()));
+        adopt.setEnabled(false); // it has been said; whoever undoes it looks again
     }
 
     @Override

@@ -19,6 +19,9 @@ import org.cantonment.workbench.answers.AnswerNode;
 /** What the view shows of an answer. */
 final class EraNodes {
 
+    private static final String LEAST = "Least change";
+    private static final String NEXT = "Next best";
+
     private final ListEras answer;
     private final Function<ChangeAnswer, List<TextChange>> edits;
 
@@ -35,44 +38,56 @@ final class EraNodes {
     private AnswerNode era(EraAnswer era) {
         List<AnswerNode> parts = new ArrayList<>();
         new LinkedHashSet<>(era.breaches().stream().map(Finding::message).toList())
-                .forEach(message -> parts.add(AnswerNode.of("Breach: " + message, List.of()).signed(Severity.BREACH)));
-        era.atLarge().ifPresent(changes -> parts.addAll(changes("Least change", era, changes)));
-        era.owned().filter(changes -> !era.ownedIsSame())
-                .ifPresent(changes -> parts.addAll(changes("With what " + answer.owned().who() + " owns", era, changes)));
-        List<String> cells = List.of(era.title() + (era.written() ? ", as written" : ""),
+                .forEach(message -> parts.add(row("Breach", "", "", "", message).signed(Severity.BREACH)));
+        era.atLarge().ifPresent(changes -> parts.addAll(changes(LEAST, era, changes)));
+        if (answer.owned().known()) {
+            parts.addAll(owned("With what " + answer.owned().who() + " owns", era));
+        }
+        Optional<ChangeAnswer> best = era.atLarge().flatMap(Changes::best);
+        AnswerNode node = new AnswerNode(List.of(era.title() + (era.written() ? ", as written" : ""),
                 era.legal() ? "Legal" : "Not legal", ErasText.total(era.points(), era.limit()),
-                era.atLarge().map(EraNodes::brief).orElse("none needed"), owned(era));
-        AnswerNode node = new AnswerNode(cells, Optional.empty(), Optional.empty(), parts);
+                best.map(EraNodes::moved).orElse(""),
+                era.legal() ? "" : best.map(ChangeAnswer::brief).orElse("Nothing was found that makes it legal.")),
+                Optional.empty(), best.map(change -> (Object) choice(era, change)), parts);
         return era.legal() ? node : node.signed(Severity.BREACH);
     }
 
-    private String owned(EraAnswer era) {
-        if (!answer.owned().known()) {
-            return "not known";
+    private List<AnswerNode> owned(String title, EraAnswer era) {
+        if (era.owned().isEmpty()) {
+            return List.of(row(title, "Legal", ErasText.total(era.points(), era.limit()), "", "All of it is there."));
         }
-        return era.owned().isEmpty() ? "all is there" : era.ownedIsSame() ? "the same"
-                : EraNodes.brief(era.owned().get());
-    }
-
-    private static String brief(Changes changes) {
-        return changes.best().map(best -> ErasText.moved(best) + ": " + best.brief()).orElse("none found");
+        return era.ownedIsSame() && era.owned().get().answers().size() == 1
+                ? List.of(row(title, "Legal", "", "", "The same: nothing is lacking for it."))
+                : changes(title, era, era.owned().get());
     }
 
     private List<AnswerNode> changes(String title, EraAnswer era, Changes changes) {
         if (changes.answers().isEmpty()) {
-            return List.of(AnswerNode.of(title + ": none. " + changes.proof(), List.of()));
+            return List.of(row(title, "", "", "", changes.proof()));
         }
         List<AnswerNode> nodes = new ArrayList<>();
         for (ChangeAnswer change : changes.answers()) {
             List<AnswerNode> steps = new ArrayList<>();
-            change.edits().forEach(edit -> steps.add(AnswerNode.of(edit.words() + '.', List.of())));
+            change.edits().forEach(edit -> steps.add(row("Step " + (steps.size() + 1), "", "", "", edit.words() + '.')));
             if (nodes.isEmpty()) {
-                steps.add(AnswerNode.of(changes.proof(), List.of()));
+                steps.add(row("How sure", "", "", "", changes.proof()));
             }
-            String head = (nodes.isEmpty() ? title : "Next best") + ": " + ErasText.moved(change) + ", "
-                    + ErasText.total(change.points(), era.limit()) + " after it.";
-            nodes.add(AnswerNode.of(head, steps).meaning(new EraChoice(change.words(), era.title(), edits.apply(change))));
+            AnswerNode row = row(nodes.isEmpty() ? title : NEXT, "Legal", ErasText.total(change.points(), era.limit()),
+                    moved(change), change.brief());
+            nodes.add(new AnswerNode(row.cells(), Optional.empty(), Optional.of(choice(era, change)), steps));
         }
         return nodes;
+    }
+
+    private EraChoice choice(EraAnswer era, ChangeAnswer change) {
+        return new EraChoice(change.words(), era.title(), edits.apply(change));
+    }
+
+    private static String moved(ChangeAnswer change) {
+        return ErasText.moved(change).replace(" moved", "");
+    }
+
+    private static AnswerNode row(String... cells) {
+        return new AnswerNode(List.of(cells), Optional.empty(), Optional.empty(), List.of());
     }
 }

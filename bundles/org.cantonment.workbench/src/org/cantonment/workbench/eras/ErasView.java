@@ -35,8 +35,8 @@ public final class ErasView extends ViewPart {
     /** The id of the view. */
     public static final String ID = "org.cantonment.workbench.eras";
 
-    private static final List<Column> COLUMNS = List.of(new Column("Era", 44), new Column("Verdict", 11),
-            new Column("Points", 18), new Column("Least change", 40), new Column("With what is owned", 40));
+    private static final List<Column> COLUMNS = List.of(new Column("Era", 30), new Column("Verdict", 12),
+            new Column("Points", 18), new Column("Moved", 20), new Column("What is wrong, and what to do", 74));
 
     private final EditorWatch editors = new EditorWatch(this::edited);
     private EraSource source;
