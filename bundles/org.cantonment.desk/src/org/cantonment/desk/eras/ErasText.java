@@ -1,7 +1,9 @@
 package org.cantonment.desk.eras;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -26,7 +28,9 @@ public final class ErasText {
             lines.add("");
             lines.add(era.title() + ": " + (era.legal() ? "legal" : "not legal") + ", "
                     + total(era.points(), era.limit()) + '.');
-            era.breaches().forEach(finding -> lines.add("  " + finding.code() + ": " + finding.message()));
+            Map<String, Integer> said = new LinkedHashMap<>();
+            era.breaches().forEach(finding -> said.merge(finding.code() + ": " + finding.message(), 1, Integer::sum));
+            said.forEach((words, times) -> lines.add("  " + words + (times == 1 ? "" : " (" + times + " times)")));
             era.atLarge().ifPresent(changes -> changes("Least change", changes, era, lines));
             owned(answer.owned(), era, lines);
         }
