@@ -1,6 +1,5 @@
 package org.cantonment.editor.text;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.cantonment.editor.api.Fix;
@@ -52,6 +51,21 @@ final class FixProposal implements ICompletionProposal {
         }
     }
 
+    /** Whether it changes another file. */
+    boolean elsewhere() {
+        return fix.elsewhere().isPresent();
+    }
+
+    /** Whether another makes the same edits under the same name. */
+    boolean doesTheSame(FixProposal other) {
+        return fix.label().equals(other.fix.label()) && elsewhere() == other.elsewhere()
+                && edits().equals(other.edits());
+    }
+
+    private List<TextChange> edits() {
+        return elsewhere() ? fix.changes() : fix.changes().stream().map(change -> change.moved(moved)).toList();
+    }
+
     @Override
     public void apply(IDocument document) {
         if (fix.elsewhere().isPresent()) {
@@ -62,10 +76,8 @@ final class FixProposal implements ICompletionProposal {
         if (!fits(document)) {
             return; // edited since it was offered; the next snapshot offers it anew
         }
-        List<TextChange> changes = new ArrayList<>();
-        fix.changes().forEach(change -> changes.add(change.moved(moved)));
         try {
-            TextChanges.apply(document, changes);
+            TextChanges.apply(document, edits());
         } catch (BadLocationException cannotBe) { // fits has looked at every place
             ILog.of(FixProposal.class).error("A fix lies outside the text", cannotBe);
         }

@@ -162,6 +162,25 @@ class ErasViewTest {
     }
 
     @Test
+    void aShelfIsReckonedWithAndLookedAtByItself() {
+        campaign.write("works.range", "range Works in EUR\npiece Wagon\npiece Car\n");
+        campaign.write("lake.rules", RULES.replace("unit Tread-Troop \"Tread troop\"\n",
+                "unit Tread-Troop \"Tread troop\"\n  . each needs Wagon\n")
+                .replace("unit Pike-Car-Troop \"Pike car troop\"\n",
+                        "unit Pike-Car-Troop \"Pike car troop\"\n  . each needs Car\n"));
+        campaign.write("ombra.shelf", "shelf of Ombra in EUR on 2031-03-01\n8 Wagon\n");
+        Screen.until("a change with what Ombra owns", () -> view.rows().size() == 3 && view.rows().get(2).asText()
+                .contains("With what Ombra owns\tLegal\t92 of 100 points\t67 points, "));
+        campaign.open("ombra.shelf");
+        Screen.until("the shelf in three eras", () -> view.rows().size() == 3
+                && view.rows().get(2).cells().equals(List.of("The Long Thaw", "72 points", "8 pieces", "",
+                        "Tread troop of 3, Tread troop of 5")));
+        assertEquals("What can be fielded", tree().getColumn(4).getText());
+        assertFalse(button("Next &best").isEnabled());
+        Screen.picture("eras-shelf");
+    }
+
+    @Test
     void theReplyCanBePastedIntoAChat() {
         press("Copy a &reply");
         Clipboard clipboard = new Clipboard(Display.getCurrent());

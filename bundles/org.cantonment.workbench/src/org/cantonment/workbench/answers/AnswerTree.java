@@ -71,6 +71,19 @@ public final class AnswerTree {
         return nodes;
     }
 
+    /**
+     * Gives the columns other headings.
+     *
+     * @param titles one for each column
+     */
+    public void head(List<String> titles) {
+        for (int i = 0; i < titles.size(); i++) {
+            if (!titles.get(i).equals(tree.getColumn(i).getText())) {
+                tree.getColumn(i).setText(titles.get(i));
+            }
+        }
+    }
+
     /** What is cut off in its column can be read whole under the pointer. */
     private void tip(MouseEvent event) {
         TreeItem item = tree.getItem(new Point(event.x, event.y));

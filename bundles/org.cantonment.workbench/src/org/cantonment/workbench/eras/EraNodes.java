@@ -11,6 +11,7 @@ import org.cantonment.desk.eras.Changes;
 import org.cantonment.desk.eras.EraAnswer;
 import org.cantonment.desk.eras.ErasText;
 import org.cantonment.desk.eras.ListEras;
+import org.cantonment.desk.eras.ShelfRows;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.editor.api.Severity;
 import org.cantonment.editor.api.TextChange;
@@ -33,6 +34,12 @@ final class EraNodes {
     static List<AnswerNode> of(ListEras answer, Function<ChangeAnswer, List<TextChange>> edits) {
         EraNodes nodes = new EraNodes(answer, edits);
         return answer.eras().stream().map(nodes::era).toList();
+    }
+
+    /** The same of a shelf. */
+    static List<AnswerNode> of(List<ShelfRows.Row> rows) {
+        return rows.stream().map(row -> new AnswerNode(row.cells(), Optional.empty(), Optional.empty(), of(row.parts())))
+                .toList();
     }
 
     private AnswerNode era(EraAnswer era) {

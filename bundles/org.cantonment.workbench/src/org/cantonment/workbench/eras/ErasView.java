@@ -1,7 +1,9 @@
 package org.cantonment.workbench.eras;
 
 import java.util.List;
+import java.util.Set;
 
+import org.cantonment.desk.eras.ShelfRows;
 import org.cantonment.editor.model.DocumentModel;
 import org.cantonment.editor.model.DocumentModels;
 import org.cantonment.editor.text.TextChanges;
@@ -29,7 +31,10 @@ import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.ide.ResourceUtil;
 import org.eclipse.ui.part.ViewPart;
 
-/** How the list that is edited stands in every era of its rules, and the least change that makes it legal there. */
+/**
+ * How the list that is edited stands in every era of its rules, and the least change that makes it legal there; or what the
+ * shelf that is edited can field in each era.
+ */
 public final class ErasView extends ViewPart {
 
     /** The id of the view. */
@@ -37,6 +42,8 @@ public final class ErasView extends ViewPart {
 
     private static final List<Column> COLUMNS = List.of(new Column("Era", 30), new Column("Verdict", 12),
             new Column("Points", 18), new Column("Moved", 20), new Column("What is wrong, and what to do", 74));
+
+    private static final Set<String> ENDINGS = Set.of("list", "shelf");
 
     private final EditorWatch editors = new EditorWatch(this::edited);
     private EraSource source;
@@ -62,7 +69,7 @@ public final class ErasView extends ViewPart {
         source = new EraSource(newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         getSite().getPage().addPartListener(editors);
         edited(getSite().getPage().getActiveEditor());
-        show(Shown.nothing(null, "Open a list to see how it stands in every era."));
+        show(Shown.nothing(null, EraSource.NOTHING));
     }
 
     private void top(Composite parent) {
@@ -90,7 +97,7 @@ public final class ErasView extends ViewPart {
 
     private void edited(IEditorPart editor) {
         IFile file = editor == null ? null : ResourceUtil.getFile(editor.getEditorInput());
-        if (file != null && "list".equals(file.getFileExtension())) {
+        if (file != null && ENDINGS.contains(String.valueOf(file.getFileExtension()))) {
             source.ask(file);
         } else if (editor == null) {
             source.ask(null);
@@ -104,13 +111,14 @@ public final class ErasView extends ViewPart {
         shown = newer;
         heading.setText(newer.heading().replace("&", "&&"));
         heading.setToolTipText(newer.heading());
+        tree.head(newer.shelf() ? ShelfRows.COLUMNS : COLUMNS.stream().map(Column::title).toList());
         tree.show(newer.nodes());
         enable();
     }
 
     private void enable() {
         make.setEnabled(tree.meant(EraChoice.class).filter(choice -> !choice.changes().isEmpty()).isPresent());
-        more.setEnabled(!shown.nodes().isEmpty());
+        more.setEnabled(!shown.nodes().isEmpty() && !shown.shelf());
         reply.setEnabled(!shown.reply().isEmpty());
     }
 
