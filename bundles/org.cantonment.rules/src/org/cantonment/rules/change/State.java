@@ -1,0 +1,248 @@
+package org.cantonment.rules.change;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.rules.change.Edit.Kind;
+import org.cantonment.rules.muster.Node;
+
+/**
+ * A change that is being put together: what was done so far, and what is left for others to try. Two states never hold the
+ * same edits.
+ */
+final class State {
+
+    /** Formations that one change puts in. */
+    private static final int MOST_FORMATIONS = 12;
+
+    private final Board board;
+    private final List<Edit> edits;
+    private final BitSet forbidden;
+    private final int[] touched;
+    private final long cost;
+    private int formations;
+
+    private State(Board board, List<Edit> edits, BitSet forbidden, int[] touched, long cost) {
+        this.board = board;
+        this.edits = edits;
+        this.forbidden = forbidden;
+        this.touched = touched;
+        this.cost = cost;
+        for (Edit edit : edits) {
+            formations += edit.kind() == Kind.ADD_FORMATION ? 1 : 0;
+        }
+    }
+
+    /** Nothing is done yet. */
+    static State of(Board board) {
+        return new State(board, List.of(), new BitSet(), new int[board.groups().size()], 0);
+    }
+
+    /** One edit more; what its elder sisters stand for is not done after it. */
+    State with(Edit edit, BitSet never) {
+        List<Edit> more = new ArrayList<>(edits);
+        more.add(edit);
+        int[] counts = touched;
+        if (edit.group() != null && edit.kind() != Kind.UNPIN) {
+            counts = touched.clone();
+            counts[edit.group().index()]++;
+        }
+        return new State(board, more, never, counts, cost + edit.cost());
+    }
+
+    /** The same without the edit of this number; null if that cannot be done alone. */
+    State without(int number) {
+        Edit gone = edits.get(number);
+        if (gone.kind() == Kind.ADD_FORMATION) {
+            return null;
+        }
+        State state = of(board);
+        for (int i = 0; i < edits.size(); i++) {
+            state = i == number ? state : state.with(edits.get(i), state.forbidden);
+        }
+        return state;
+    }
+
+    List<Edit> edits() {
+        return edits;
+    }
+
+    BitSet forbidden() {
+        return forbidden;
+    }
+
+    /** What it costs at the least, as a {@link Cost}: surcharges are left out, and formations are counted once. */
+    long cost() {
+        return cost;
+    }
+
+    /** How many of a group are as they were written. */
+    int left(Group group) {
+        return group.copies() - touched[group.index()];
+    }
+
+    int times(Edit edit) {
+        int times = 0;
+        for (Edit some : edits) {
+            times += some == edit ? 1 : 0;
+        }
+        return times;
+    }
+
+    /** How many of a written formation's copies are left, the formations that it stands in multiplied in. */
+    private long copies(Group formation) {
+        long copies = 1;
+        for (Group at = formation; at != null; at = at.above()) {
+            copies *= left(at);
+        }
+        return copies;
+    }
+
+    /** All that may still be done, in order. */
+    List<Edit> open() {
+        List<Edit> open = new ArrayList<>();
+        for (Edit edit : board.written()) {
+            if (may(edit)) {
+                open.add(edit);
+            }
+        }
+        boolean more = false;
+        for (Place place : putIn()) {
+            for (Edit edit : place.adds()) {
+                if (may(edit)) {
+                    open.add(edit);
+                    more = true;
+                }
+            }
+        }
+        if (more) {
+            open.sort(Board.ORDER);
+        }
+        return open;
+    }
+
+    /** The places in formations that were put in. */
+    List<Place> putIn() {
+        if (formations == 0) {
+            return List.of();
+        }
+        Map<Edit, Integer> counts = new LinkedHashMap<>();
+        List<Place> places = new ArrayList<>();
+        for (Edit edit : edits) {
+            if (edit.kind() == Kind.ADD_FORMATION) {
+                places.add(board.place(edit, counts.merge(edit, 1, Integer::sum) - 1));
+            }
+        }
+        return places;
+    }
+
+    private boolean may(Edit edit) {
+        if (forbidden.get(edit.id())) {
+            return false;
+        }
+        Group group = edit.group();
+        if (group == null) {
+            return copies(edit.place().above()) > 0
+                    && (edit.kind() != Kind.ADD_FORMATION || formations < MOST_FORMATIONS);
+        }
+        if (left(group) == 0 || copies(group.above()) == 0) {
+            return false;
+        }
+        if (edit.kind() == Kind.UNPIN) {
+            return times(edit) == 0;
+        }
+        return !group.formation() || left(group) > 1 || untouched(group);
+    }
+
+    /** Whether nothing was done inside a written formation: only then does it make sense to take out the last of it. */
+    private boolean untouched(Group formation) {
+        for (Edit edit : edits) {
+            Group above = edit.group() != null ? edit.group().above() : edit.place().above();
+            for (Group at = above; at != null; at = at.above()) {
+                if (at == formation) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** How often an edit counts: as many times as the formation it is done in stands in the changed list. */
+    private long weight(Edit edit) {
+        return copies(edit.group() != null ? edit.group().above() : edit.place().above());
+    }
+
+    /** What the finished change costs, as a {@link Cost}. */
+    long exact() {
+        long moved = 0;
+        long units = 0;
+        for (Edit edit : edits) {
+            moved += edit.moved() * weight(edit);
+            units += edit.units() * weight(edit);
+        }
+        return Cost.of(moved + surcharges(), units);
+    }
+
+    private long surcharges() {
+        long moved = 0;
+        for (Part part : board.parts()) {
+            Map<Id, long[]> outAndIn = new LinkedHashMap<>();
+            for (Edit edit : edits) {
+                if ((edit.group() != null ? edit.group().part() : edit.place().part()) == part) {
+                    for (Delta delta : edit.deltas()) {
+                        long each = Math.abs(delta.count());
+                        outAndIn.computeIfAbsent(delta.choice(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
+                    }
+                }
+            }
+            for (Map.Entry<Id, long[]> some : outAndIn.entrySet()) {
+                moved += board.maker(part).prices().surcharges(some.getKey(), part, some.getValue()[0],
+                        some.getValue()[1]);
+            }
+        }
+        return moved;
+    }
+
+    /** Where the touched stand, in order. */
+    int[] positions() {
+        int[] positions = new int[Cost.units(cost)];
+        int[] next = new int[touched.length];
+        int count = 0;
+        for (Edit edit : edits) {
+            count = positions(edit, next, positions, count);
+        }
+        Arrays.sort(positions);
+        return positions;
+    }
+
+    private static int positions(Edit edit, int[] next, int[] into, int from) {
+        int count = from;
+        if (edit.group() == null || edit.kind() == Kind.UNPIN || !edit.group().formation()) {
+            boolean one = edit.group() != null && edit.kind() != Kind.UNPIN;
+            int at = one ? edit.group().position(next[edit.group().index()]++) : edit.position();
+            for (int i = 0; i < edit.units(); i++) {
+                into[count++] = at;
+            }
+            return count;
+        }
+        Node formation = edit.group().first();
+        Part part = edit.group().part();
+        for (Node inside : part.muster().nodes().subList(formation.index(), formation.end())) {
+            long each = inside.unit() == null ? 0 : inside.copies() / formation.copies();
+            for (long i = 0; i < each && count < into.length; i++) {
+                into[count++] = 2 * (part.first() + inside.index());
+            }
+        }
+        return count;
+    }
+
+    /** Where those stand that were not touched so far, of a group. */
+    int position(Group group, int more) {
+        return group.position(touched[group.index()] + more);
+    }
+}
