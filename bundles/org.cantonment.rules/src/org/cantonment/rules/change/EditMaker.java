@@ -75,7 +75,7 @@ final class EditMaker {
     void fates(Group group, List<Group> all) {
         Node node = group.first();
         if (node.entry().billet().isPresent()) {
-            group.fates().add(fate(Kind.UNPIN, group, null, 0, group.copies(), List.of()));
+            group.fates().add(fate(Kind.UNPIN, group, null, 0, 0, List.of()));
         }
         if (node.formation() != null) {
             removeFormation(group, all);

@@ -96,7 +96,7 @@ final class Expansion {
                 if (edit.endless()) {
                     return null;
                 }
-                most.merge(edit.group(), effects.get(edit) * state.left(edit.group()), Math::max);
+                most.merge(edit.group(), effects.get(edit) * state.spare(edit), Math::max);
             }
         }
         if (most.isEmpty()) {

@@ -86,7 +86,12 @@ final class State {
         return group.copies() - touched[group.index()];
     }
 
-    int times(Edit edit) {
+    /** How often an edit of what is written may still be made. */
+    int spare(Edit edit) {
+        return edit.kind() == Kind.UNPIN ? 1 : left(edit.group());
+    }
+
+    private int times(Edit edit) {
         int times = 0;
         for (Edit some : edits) {
             times += some == edit ? 1 : 0;
@@ -150,13 +155,21 @@ final class State {
             return copies(edit.place().above()) > 0
                     && (edit.kind() != Kind.ADD_FORMATION || formations < MOST_FORMATIONS);
         }
-        if (left(group) == 0 || copies(group.above()) == 0) {
+        if (copies(group.above()) == 0) {
             return false;
         }
         if (edit.kind() == Kind.UNPIN) {
-            return times(edit) == 0;
+            return times(edit) == 0 && removed(group) < group.copies();
         }
-        return !group.formation() || left(group) > 1 || untouched(group);
+        return left(group) > 0 && (!group.formation() || left(group) > 1 || untouched(group));
+    }
+
+    private int removed(Group group) {
+        int removed = 0;
+        for (Edit edit : edits) {
+            removed += edit.group() == group && edit.kind() == Kind.REMOVE ? 1 : 0;
+        }
+        return removed;
     }
 
     /** Whether nothing was done inside a written formation: only then does it make sense to take out the last of it. */
@@ -188,6 +201,15 @@ final class State {
         return Cost.of(moved + surcharges(), units);
     }
 
+    /** How often it would count if all written formations were there still. */
+    private static long written(Edit edit) {
+        long copies = 1;
+        for (Group at = edit.group() != null ? edit.group().above() : edit.place().above(); at != null; at = at.above()) {
+            copies *= at.copies();
+        }
+        return copies;
+    }
+
     private long surcharges() {
         long moved = 0;
         for (Part part : board.parts()) {
@@ -195,7 +217,7 @@ final class State {
             for (Edit edit : edits) {
                 if ((edit.group() != null ? edit.group().part() : edit.place().part()) == part) {
                     for (Delta delta : edit.deltas()) {
-                        long each = Math.abs(delta.count());
+                        long each = Math.abs(delta.count()) * weight(edit) / written(edit);
                         outAndIn.computeIfAbsent(delta.choice(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
                     }
                 }
