@@ -23,9 +23,9 @@ import org.junit.jupiter.api.Test;
  */
 class LeastChangeFamilyTest {
 
-    private static final int CASES = 1_000;
-    private static final int MOST_LISTS = 2_000;
-    private static final int MOST_MOVED = 14;
+    private static final int CASES = 400;
+    private static final int MOST_LISTS = 800;
+    private static final int MOST_MOVED = 10;
 
     private int compared;
     private int changed;

@@ -129,9 +129,8 @@ final class Expansion {
 
     private int[] earliest(int child) {
         State sister = child(child);
-        int[] fixed = sister.positions();
-        int wanted = Cost.units(costs[child]);
-        int[] all = Arrays.copyOf(fixed, Math.max(wanted, fixed.length));
+        int count = sister.units();
+        int[] all = sister.positions(Math.max(count, Cost.units(costs[child])));
         Set<Edit> seen = new HashSet<>();
         List<Edit> may = new ArrayList<>();
         for (Need some : needs) {
@@ -142,7 +141,6 @@ final class Expansion {
             }
         }
         may.sort(Board.ORDER);
-        int count = fixed.length;
         Map<Group, Integer> taken = new HashMap<>();
         for (Edit edit : may) {
             if (count >= all.length) {

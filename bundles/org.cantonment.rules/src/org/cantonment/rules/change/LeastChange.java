@@ -114,7 +114,7 @@ public final class LeastChange {
 
     private void put(Look look) {
         if (look.answer() != null) {
-            queue.add(new Item(look.exact(), look.state().positions(), numbers++, null, look.answer()));
+            queue.add(new Item(look.exact(), look.state().positions(Math.max(look.state().units(), look.answer().units())), numbers++, null, look.answer()));
         } else if (look.expansion() != null) {
             put(look.expansion());
         }
