@@ -4,9 +4,6 @@ import java.util.List;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Contingent;
-import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Billeting;
 import org.cantonment.rules.muster.Layout;
@@ -70,12 +67,7 @@ final class BilletNeeds {
     }
 
     private Billeting billeting(Place place, Finding finding, boolean lacking) {
-        ForceList list = needs.draft().list();
-        Body body = list.body();
-        for (Contingent some : list.contingents()) {
-            body = some.id().equals(place.part().id()) ? some.body() : body;
-        }
-        Muster muster = Muster.of(place.part().now(), place.part().id(), body);
+        Muster muster = needs.muster(place.part());
         List<Billeting> all = Layout.of(muster, needs.board().situation().cancel()).billetings();
         Id at = finding.at();
         for (Billeting some : all) {

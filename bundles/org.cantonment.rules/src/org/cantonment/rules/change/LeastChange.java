@@ -100,10 +100,12 @@ public final class LeastChange {
                 continue;
             }
             looked++;
+            if (Boolean.getBoolean("dbg") && (looked < 40 || looked % 500 == 0)) System.out.println(looked + " f=" + Cost.moved(item.cost()) + "/" + Cost.units(item.cost()) + " " + item.expansion().dbg());
             State child = item.expansion().take();
             put(item.expansion());
             put(look(child, item.cost()));
         }
+        if (Boolean.getBoolean("dbg")) System.out.println("looked " + looked + " queue " + queue.size());
         boolean complete = queue.isEmpty() || answers.size() >= wanted;
         long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
         if (!complete && answers.isEmpty()) {
@@ -182,6 +184,6 @@ public final class LeastChange {
             all.add(needs.lacking(lacking));
         }
         boolean hopeless = all.stream().anyMatch(need -> need.edits().isEmpty());
-        return new Look(state, null, 0, hopeless ? null : new Expansion(state, all, floor));
+        return new Look(state, null, 0, hopeless ? null : new Expansion(state, all, needs.kept(verdict), needs.open(), floor));
     }
 }
