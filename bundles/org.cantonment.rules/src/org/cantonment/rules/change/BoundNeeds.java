@@ -79,10 +79,11 @@ final class BoundNeeds {
 
     /** How much an edit changes the count or its base for the better. */
     private long helpful(Edit edit, BoundView view, boolean above) {
-        long sign = above ? -1 : 1;
-        boolean per = !view.per().empty() && (above ? limits.more(edit, view.per()) : limits.fewer(edit, view.per()));
-        boolean hosts = !above && limits.hosts(edit, view.of());
-        return per || hosts ? Need.PLENTY : sign * limits.count(edit, view.of());
+        if (!view.per().empty() && (above ? limits.more(edit, view.per()) : limits.fewer(edit, view.per()))) {
+            return Need.PLENTY;
+        }
+        return above ? -limits.count(edit, view.of())
+                : limits.count(edit, view.of()) + limits.hosted(edit, view.of(), true);
     }
 
     private long effect(Edit edit, BoundView view, boolean above) {
@@ -90,18 +91,17 @@ final class BoundNeeds {
         if (bound.measure() == Measure.COUNT) {
             return helpful(edit, view, above);
         }
+        long inside = above ? 0 : limits.hostedPoints(edit, view.of(), true);
         if (bound.measure() == Measure.POINTS) {
-            long per = view.per().empty() ? 0 : helpful(edit, view, above);
-            boolean hosts = !above && limits.hosts(edit, view.of());
-            return per == Need.PLENTY || hosts ? Need.PLENTY : points(edit, view.of(), above);
-        }
-        if (edit.kind() == Kind.ADD_FORMATION && (!above || bound.measure() == Measure.PERCENT_OF_USED)) {
-            return Need.PLENTY;
+            boolean per = !view.per().empty() && helpful(edit, view, above) == Need.PLENTY;
+            return per ? Need.PLENTY : inside + points(edit, view.of(), above);
         }
         if (bound.measure() == Measure.PERCENT_OF_LIMIT) {
-            return HUNDRED * points(edit, view.of(), above);
+            return HUNDRED * (inside + points(edit, view.of(), above));
         }
-        return share(edit, view.of(), above, above ? bound.span().max() : bound.span().min());
+        int percent = above ? bound.span().max() : bound.span().min();
+        long others = above ? limits.hostedPoints(edit, view.of(), false) * percent : inside * (HUNDRED - percent);
+        return others + share(edit, view.of(), above, percent);
     }
 
     /** By how many points an edit lowers or raises what is spent on those meant, at the most. */

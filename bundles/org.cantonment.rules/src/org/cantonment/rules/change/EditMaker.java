@@ -163,8 +163,7 @@ final class EditMaker {
                 }
                 continue;
             }
-            for (Variant variant : puttable.computeIfAbsent((UnitView) choice,
-                    unit -> variants.of(unit, Variant::points))) {
+            for (Variant variant : puttable((UnitView) choice)) {
                 long moved = Math.max(0, variant.points());
                 place.adds().add(new Edit(counter.next(), Kind.ADD, null, place, variant, null, moved, 1,
                         Cost.of(moved, 1), List.of(come(variant.unit(), variant.points(), place.weight())),
@@ -172,6 +171,23 @@ final class EditMaker {
             }
         }
         place.adds().sort(Comparator.comparingLong(Edit::least).thenComparingInt(Edit::id));
+    }
+
+    /** The most points that one of these units costs, however it is taken, with all surcharges; 0 for formations. */
+    long dearest(BitSet some) {
+        long most = 0;
+        for (int i = some.nextSetBit(0); i >= 0; i = some.nextSetBit(i + 1)) {
+            if (part.now().choices().get(i) instanceof UnitView unit && filling.mayTake(unit)) {
+                for (Variant variant : puttable(unit)) {
+                    most = Math.max(most, variant.points() + Prices.surcharge(unit));
+                }
+            }
+        }
+        return most;
+    }
+
+    private List<Variant> puttable(UnitView unit) {
+        return puttable.computeIfAbsent(unit, some -> variants.of(some, Variant::points));
     }
 
     private void addFormation(Place place, FormationView formation) {

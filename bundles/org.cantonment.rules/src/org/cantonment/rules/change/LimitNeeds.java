@@ -102,11 +102,41 @@ final class LimitNeeds {
         if (edit.place().part() != part) {
             return true;
         }
+        return needs.board().maker(part).filling().reaches(edit.formation(), all(of));
+    }
+
+    private static BitSet all(Selector of) {
         BitSet some = new BitSet();
         for (int i = of.nextChoice(0); i >= 0; i = of.nextChoice(i + 1)) {
             some.set(i);
         }
-        return needs.board().maker(part).filling().reaches(edit.formation(), some);
+        return some;
+    }
+
+    /** How many of those meant, or of those not meant, may come to stand in what an edit puts in. */
+    long hosted(Edit edit, Selector of, boolean meant) {
+        if (edit.kind() != Kind.ADD_FORMATION) {
+            return 0;
+        }
+        if (edit.place().part() != part) {
+            return Need.PLENTY;
+        }
+        BitSet some = some(of, meant);
+        return needs.board().maker(part).filling().capacity(edit.formation(), some) * edit.place().weight();
+    }
+
+    /** The points of all those at the most. */
+    long hostedPoints(Edit edit, Selector of, boolean meant) {
+        long count = hosted(edit, of, meant);
+        return count >= Need.PLENTY ? Need.PLENTY : count * needs.board().maker(part).dearest(some(of, meant));
+    }
+
+    private BitSet some(Selector of, boolean meant) {
+        BitSet some = all(of);
+        if (!meant) {
+            some.flip(0, part.now().choices().size());
+        }
+        return some;
     }
 
     /** Whether an edit takes one of those meant away. */

@@ -88,6 +88,7 @@ final class Needs {
                 }
             }
         }
+        new SupportNeeds(this).kept(part, kept);
         for (Node node : muster(part).nodes()) {
             Group group = board.group(node.entry().id());
             Place place = group != null ? group.inside() : draft.opened(node.entry().id());

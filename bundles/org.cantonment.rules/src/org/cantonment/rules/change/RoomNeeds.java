@@ -48,7 +48,7 @@ final class RoomNeeds {
                 for (Choice choice : place.part().now().choices()) {
                     taken.set(choice.index(), takes(billet, choice));
                 }
-                into.add(Need.of(min - count(taken), needs.open(), edit -> effect(edit, taken, 1)));
+                add(min - count(taken), taken, 1, into);
             }
         }
     }
@@ -69,7 +69,11 @@ final class RoomNeeds {
             }
             only.set(choice.index(), within && any);
         }
-        into.add(Need.of(count(only) - room, needs.open(), edit -> effect(edit, only, -1)));
+        add(count(only) - room, only, -1, into);
+    }
+
+    private void add(long deficit, BitSet some, int sign, List<Need> into) {
+        into.add(Need.of(deficit, needs.open(), edit -> effect(edit, some, sign, Math.max(0, deficit))));
     }
 
     private static boolean takes(BilletView billet, Choice choice) {
@@ -91,10 +95,11 @@ final class RoomNeeds {
         return count;
     }
 
-    private long effect(Edit edit, BitSet some, int sign) {
+    /** Where the formation goes, nothing is done in it; so that makes up for what is lacking, and for no more. */
+    private long effect(Edit edit, BitSet some, int sign, long lacking) {
         if (edit.kind() == Kind.REMOVE && edit.group().formation() && (edit.group() == place.above()
                 || place.above() != null && place.above().within(edit.group()))) {
-            return Need.PLENTY;
+            return lacking;
         }
         if ((edit.group() != null ? edit.group().home() : edit.place()) != place) {
             return 0;
