@@ -121,15 +121,6 @@ final class Expansion {
                 : Need.of(deficit, some.edits(), edit -> most.containsKey(edit.group()) ? 0 : effects.get(edit));
     }
 
-    String dbg() {
-        StringBuilder b = new StringBuilder("depth " + state.edits().size() + " needs ");
-        for (Need n : needs) b.append(n.deficit() + "(" + n.edits().size() + ") ");
-        b.append(state.edits().stream().map(e -> e.kind() + (e.group() != null ? "" + e.group().index() : "@" + e.place().position()) + (e.variant() == null ? "" : e.variant().unit().title() + e.variant().strength())).toList());
-        Edit e = need.edits().get(order[next]);
-        b.append(" next " + e.kind() + (e.variant() == null ? "" : e.variant().unit().title()));
-        return b.toString();
-    }
-
     boolean hasNext() {
         return next < order.length;
     }

@@ -100,12 +100,10 @@ public final class LeastChange {
                 continue;
             }
             looked++;
-            if (Boolean.getBoolean("dbg") && (looked < 40 || looked % 500 == 0)) System.out.println(looked + " f=" + Cost.moved(item.cost()) + "/" + Cost.units(item.cost()) + " " + item.expansion().dbg());
             State child = item.expansion().take();
             put(item.expansion());
             put(look(child, item.cost()));
         }
-        if (Boolean.getBoolean("dbg")) System.out.println("looked " + looked + " queue " + queue.size());
         boolean complete = queue.isEmpty() || answers.size() >= wanted;
         long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
         if (!complete && answers.isEmpty()) {
