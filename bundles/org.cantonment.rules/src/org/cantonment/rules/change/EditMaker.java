@@ -3,9 +3,7 @@ package org.cantonment.rules.change;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.rules.Relation;
@@ -34,7 +32,8 @@ final class EditMaker {
     private final Prices prices;
     private final Filling filling;
     private final Variants variants;
-    private final Map<UnitView, List<Variant>> puttable = new HashMap<>();
+    private final List<List<Variant>> puttable = new ArrayList<>();
+    private final long[] dearest;
 
     EditMaker(Part part, Situation situation, boolean owned, Board.Counter counter) {
         this.part = part;
@@ -43,6 +42,16 @@ final class EditMaker {
         this.prices = new Prices(part.now(), part.written());
         this.filling = new Filling(part.now(), situation);
         this.variants = new Variants(part.now(), telling(owned));
+        this.dearest = new long[part.now().choices().size()];
+        for (Choice choice : part.now().choices()) {
+            List<Variant> all = choice instanceof UnitView unit && filling.mayTake(unit)
+                    ? variants.of(unit, Variant::points) : List.of();
+            puttable.add(all);
+            for (Variant variant : all) {
+                dearest[choice.index()] = Math.max(dearest[choice.index()],
+                        variant.points() + Prices.surcharge(variant.unit()));
+            }
+        }
     }
 
     private Variants.Telling telling(boolean owned) {
@@ -163,7 +172,7 @@ final class EditMaker {
                 }
                 continue;
             }
-            for (Variant variant : puttable((UnitView) choice)) {
+            for (Variant variant : puttable.get(choice.index())) {
                 long moved = Math.max(0, variant.points());
                 place.adds().add(new Edit(counter.next(), Kind.ADD, null, place, variant, null, moved, 1,
                         Cost.of(moved, 1), List.of(come(variant.unit(), variant.points(), place.weight())),
@@ -177,17 +186,9 @@ final class EditMaker {
     long dearest(BitSet some) {
         long most = 0;
         for (int i = some.nextSetBit(0); i >= 0; i = some.nextSetBit(i + 1)) {
-            if (part.now().choices().get(i) instanceof UnitView unit && filling.mayTake(unit)) {
-                for (Variant variant : puttable(unit)) {
-                    most = Math.max(most, variant.points() + Prices.surcharge(unit));
-                }
-            }
+            most = Math.max(most, dearest[i]);
         }
         return most;
-    }
-
-    private List<Variant> puttable(UnitView unit) {
-        return puttable.computeIfAbsent(unit, some -> variants.of(some, Variant::points));
     }
 
     private void addFormation(Place place, FormationView formation) {
