@@ -14,7 +14,7 @@ import org.apache.log4j.LogManager;
 
 /** Runs the benchmarks; started by {@code releng/bench}. */
 public final class Bench {
-    private static final List<String> ALL = List.of("keystroke", "folder", "change", "cold");
+    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "change", "cold");
 
     private Bench() {
     }
@@ -64,6 +64,7 @@ public final class Bench {
         return switch (measure) {
             case "keystroke" -> Keystroke.run(folder);
             case "folder" -> Folder.run(folder);
+            case "rules" -> RuleEdit.run(folder);
             case "change" -> Change.run();
             case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),
                     Path.of(System.getProperty("cantonment.nothing")), Path.of(System.getProperty("cantonment.list")));

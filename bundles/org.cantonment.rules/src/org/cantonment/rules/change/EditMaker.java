@@ -55,12 +55,12 @@ final class EditMaker {
     }
 
     private Variants.Telling telling(boolean owned) {
-        boolean strengths = false;
-        boolean options = false;
+        boolean strengths = part.fluid();
+        boolean options = part.fluid();
         for (LimitView limit : part.now().limits()) {
             for (LimitLine line : limit.lines()) {
-                boolean fixed = line instanceof BoundView || line instanceof KeepView || line instanceof BeforeView
-                        || line instanceof TakingView;
+                boolean fixed = limit.conditions().isEmpty() && (line instanceof BoundView || line instanceof KeepView || line instanceof BeforeView
+                        || line instanceof TakingView);
                 strengths |= !fixed || line instanceof TakingView view && view.taking().relation() == Relation.MATCHES;
                 options |= !fixed;
             }

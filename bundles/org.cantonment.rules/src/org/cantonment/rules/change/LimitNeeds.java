@@ -1,6 +1,7 @@
 package org.cantonment.rules.change;
 
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
 
@@ -9,6 +10,7 @@ import org.cantonment.domain.common.Span;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.Body;
 import org.cantonment.domain.force.Entry;
+import org.cantonment.domain.rules.Measure;
 import org.cantonment.domain.rules.Relation;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.view.BeforeView;
@@ -34,6 +36,9 @@ final class LimitNeeds {
 
     Need of(Finding finding) {
         LimitLine line = line(finding.rule());
+        if (line instanceof BoundView bound && part.fluid() && bound.bound().measure() != Measure.COUNT) {
+            return needs.anything();
+        }
         if (line instanceof BoundView bound && !hasSupports(bound.of()) && !hasSupports(bound.per())) {
             return new BoundNeeds(needs, part, this).of(bound, finding.code().equals("limit.at-most"));
         }
@@ -58,9 +63,10 @@ final class LimitNeeds {
         return Need.of(1, needs.open(), effect);
     }
 
+    /** Null for lines that hold only under a condition: whatever changes that may mend them. */
     private LimitLine line(Optional<Id> rule) {
         for (LimitView limit : part.now().limits()) {
-            for (LimitLine line : limit.lines()) {
+            for (LimitLine line : limit.conditions().isEmpty() ? limit.lines() : List.<LimitLine>of()) {
                 if (rule.isPresent() && line.id().equals(rule.get())) {
                     return line;
                 }

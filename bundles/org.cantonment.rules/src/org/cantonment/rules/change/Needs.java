@@ -77,13 +77,13 @@ final class Needs {
     /** What is kept and must stay so: bounds, and the limit of points. */
     List<Need> kept(Verdict verdict) {
         List<Need> kept = new ArrayList<>();
-        if (blurred()) {
+        if (blurred() || board.parts().get(0).fluid()) {
             return kept;
         }
         Part part = board.parts().get(0);
         for (LimitView limit : part.now().limits()) {
             for (LimitLine line : limit.lines()) {
-                if (limit.severity() == Severity.BREACH && line instanceof BoundView bound) {
+                if (limit.severity() == Severity.BREACH && limit.conditions().isEmpty() && line instanceof BoundView bound) {
                     new BoundNeeds(this, part, new LimitNeeds(this, part)).kept(bound, kept);
                 }
             }
@@ -121,6 +121,9 @@ final class Needs {
         }
         if (code.startsWith("support.") || code.equals("unit.loose")) {
             return new SupportNeeds(this).of(part(finding));
+        }
+        if (code.startsWith("points.") && board.parts().stream().anyMatch(Part::fluid)) {
+            return anything();
         }
         if (code.equals("points.over") && board.situation().points().isPresent()) {
             return Need.of(Math.max(1, verdict.points() - board.situation().points().getAsInt()), open, Needs::saved);
