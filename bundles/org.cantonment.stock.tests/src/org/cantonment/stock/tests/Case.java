@@ -9,6 +9,7 @@ import java.util.Random;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Level;
+import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.turnout.Depot;
 
 /**
@@ -94,6 +95,14 @@ final class Case {
     }
 
     Depot depot() {
+        return things().depot(facts());
+    }
+
+    Catalogue catalogue() {
+        return things().catalogue();
+    }
+
+    private Things things() {
         Things things = new Things().family("Wide", null).family("Narrow", "Wide");
         for (int t = 0; t < types; t++) {
             things.piece("T" + t, inNarrow(t) ? "Narrow" : inWide(t) ? "Wide" : null);
@@ -104,6 +113,10 @@ final class Case {
         for (int l = 0; l < lots.size(); l++) {
             lay(things, l, lots.get(l));
         }
+        return things;
+    }
+
+    private Fact[] facts() {
         List<Fact> facts = new ArrayList<>();
         facts.add(Things.allows(kindred ? Level.KINDRED : Level.EXACT));
         for (Line line : lines) {
@@ -117,7 +130,7 @@ final class Case {
         if (oneTable) {
             facts.add(Things.oneTable());
         }
-        return things.depot(facts.toArray(Fact[]::new));
+        return facts.toArray(Fact[]::new);
     }
 
     private void lay(Things things, int number, Lot lot) {

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
  */
 class HallTest {
 
-    private static final int CASES = 3000;
+    private static final int CASES = 2000;
 
     @Test
     void everyShortageIsCountedInDisjointBlocksThatAddUpToIt() {
