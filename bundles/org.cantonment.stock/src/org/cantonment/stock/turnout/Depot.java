@@ -53,9 +53,19 @@ public final class Depot {
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
     public Turnout turnout(List<Requirement> needs, CancelToken cancel) {
+        return turnout(needs, BRANCHES, cancel);
+    }
+
+    /**
+     * The same with another number of branches.
+     *
+     * @param branches so many of each part of the question at the most, at least 1
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public Turnout turnout(List<Requirement> needs, int branches, CancelToken cancel) {
         Answer answer = new Answer();
         for (Instance in : InstanceMaker.of(store, classes(needs))) {
-            answer.add(in, Search.of(in, true, BRANCHES, cancel));
+            answer.add(in, Search.of(in, true, branches, cancel));
         }
         return answer.turnout(needs, needs.stream().filter(this::aside).toList());
     }
