@@ -37,6 +37,10 @@ public final class Depot {
         this.store = store;
     }
 
+    static Depot of(Store store) {
+        return new Depot(store);
+    }
+
     /** Makes it ready. */
     public static Depot of(Catalogue catalogue, Supply supply, Allowance allowance) {
         return new Depot(new Store(catalogue, supply, allowance));
@@ -132,7 +136,7 @@ public final class Depot {
         Map<Integer, NeedClass> classes = new LinkedHashMap<>();
         for (Requirement need : needs) {
             if (need.count() > 0 && !aside(need)) {
-                Taker taker = store.taker(need.anyOf(), need.unit());
+                Taker taker = store.taker(need);
                 classes.computeIfAbsent(taker.number(), number -> new NeedClass(taker, new ArrayList<>())).needs().add(need);
             }
         }
