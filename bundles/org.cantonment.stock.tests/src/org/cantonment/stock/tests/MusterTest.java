@@ -81,9 +81,9 @@ class MusterTest {
             List<Party> parties = new ArrayList<>();
             List<Integer> spare = new ArrayList<>();
             int shortOf = 0;
-            for (int p = 0; p < 2 + random.nextInt(4); p++) {
+            for (int p = 0; p < 4 + random.nextInt(3); p++) {
                 int owned = random.nextInt(6);
-                int wanted = random.nextInt(5);
+                int wanted = random.nextInt(6);
                 parties.add(party(Id.of("Season/P" + p), owned, wanted));
                 spare.add(Math.max(0, owned - wanted));
                 shortOf += Math.max(0, wanted - owned);

@@ -21,16 +21,6 @@ final class Network {
         STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, SHARE, INNER, NEED
     }
 
-    /** The parts of the price, the gravest first. */
-    static final int TIERS = 6;
-
-    private static final int LENT = 0;
-    private static final int NOT_EXACT = 1;
-    private static final int NOT_KINDRED = 2;
-    private static final int CONVERTED = 3;
-    private static final int GUESSED = 4;
-    private static final int BUILT = 5;
-
     private static final int SOURCE = 0;
     private static final int SINK = 1;
     private static final int ENDLESS = Integer.MAX_VALUE / 4;
@@ -38,7 +28,7 @@ final class Network {
     private final Instance in;
     private final State state;
     private final MinCostFlow flow;
-    private final long[] weight = new long[TIERS];
+    private final Scale scale;
     private final int[] guessedArc;
     private final int[][] directArc;
     private final int[][] hubIn;
@@ -51,7 +41,7 @@ final class Network {
     private int[] detail = new int[64];
     private int nodes;
     private int filled;
-    private long[] tiers = new long[TIERS];
+    private long[] tiers = new long[Scale.TIERS];
 
     private Network(Instance in, State state, boolean priced) {
         this.in = in;
@@ -66,9 +56,7 @@ final class Network {
         lumpArc = new int[in.lumps().size()];
         lumpType = new int[in.lumps().size()][in.types().size()];
         turnArc = new int[in.turns().size()][in.classes().size()];
-        if (priced) {
-            weigh();
-        }
+        scale = Scale.of(in, priced);
     }
 
     /** @param priced whether it matters how true the pieces are, not only how many stand */
@@ -78,50 +66,6 @@ final class Network {
         network.filled = network.flow.run(SOURCE, SINK);
         network.tiers = network.countTiers();
         return network;
-    }
-
-    /** A path meets each class once, so no part of its price can outgrow the next graver one. */
-    private void weigh() {
-        long base = 2L * (2L * in.classes().size() + 2L * in.hubs().size() + 4);
-        long price = 1;
-        int fits = 0;
-        int first = lends() ? LENT : NOT_EXACT;
-        while (fits < TIERS - first && price < Long.MAX_VALUE / 64 / base) {
-            price *= base;
-            fits++;
-        }
-        for (int i = first; i < first + fits; i++) {
-            price /= base;
-            weight[i] = price;
-        }
-    }
-
-    private boolean lends() {
-        for (Arc[] arcs : in.direct()) {
-            for (Arc arc : arcs) {
-                if (arc.lent()) {
-                    return true;
-                }
-            }
-        }
-        return in.hubs().stream().anyMatch(hub -> {
-            for (boolean lent : hub.lent()) {
-                if (lent) {
-                    return true;
-                }
-            }
-            return false;
-        });
-    }
-
-    private long price(Truth truth, boolean lent) {
-        long price = lent ? weight[LENT] : 0;
-        return switch (truth) {
-            case EXACT -> price;
-            case KINDRED -> price + weight[NOT_EXACT];
-            case STAND_IN -> price + weight[NOT_EXACT] + weight[NOT_KINDRED];
-            case CONVERSION -> price + weight[NOT_EXACT] + weight[NOT_KINDRED] + weight[CONVERTED];
-        };
     }
 
     private void lay() {
@@ -160,7 +104,7 @@ final class Network {
             int known = (int) Math.max(0, in.known()[t] - taken[t]);
             int guessed = (int) (in.guessed()[t] - Math.max(0, taken[t] - in.known()[t]));
             arc(SOURCE, type(t), known, 0, Kind.STACK, t, 0);
-            guessedArc[t] = arc(SOURCE, type(t), guessed, weight[GUESSED], Kind.STACK, t, 1);
+            guessedArc[t] = arc(SOURCE, type(t), guessed, scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
         }
     }
 
@@ -172,7 +116,7 @@ final class Network {
                 Truth truth = Truth.values()[arcs[i].tier()];
                 boolean may = state.mode[arcs[i].type()] != (truth == Truth.EXACT ? State.OTHERS : State.ITSELF);
                 directArc[c][i] = may
-                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, price(truth, arcs[i].lent()), Kind.INNER, 0, 0) : -1;
+                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, scale.price(truth, arcs[i].lent()), Kind.INNER, 0, 0) : -1;
             }
             arc(klass(c), SINK, in.classes().get(c).count(), 0, Kind.NEED, c, 0);
         }
@@ -187,7 +131,7 @@ final class Network {
             hubIn[h] = new int[hub.types().length];
             for (int i = 0; i < hub.types().length; i++) {
                 hubIn[h][i] = state.mode[hub.types()[i]] == State.ITSELF ? -1
-                        : arc(type(hub.types()[i]), enter, ENDLESS, price(Truth.STAND_IN, hub.lent()[i]), Kind.INNER, 0, 0);
+                        : arc(type(hub.types()[i]), enter, ENDLESS, scale.price(Truth.STAND_IN, hub.lent()[i]), Kind.INNER, 0, 0);
             }
             hubOut[h] = new int[hub.classes().length];
             for (int i = 0; i < hub.classes().length; i++) {
@@ -200,7 +144,7 @@ final class Network {
         for (int l = 0; l < in.lumps().size(); l++) {
             Lump lump = in.lumps().get(l);
             int node = nodes++;
-            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()), lump.frames().guessed() ? weight[GUESSED] : 0,
+            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()), lump.frames().guessed() ? scale.weight(Scale.GUESSED) : 0,
                     Kind.FRAMES, l, 0);
             int[] via = capNodes(l, node);
             Arrays.fill(lumpType[l], -1);
@@ -210,7 +154,7 @@ final class Network {
                 int most = state.most(lump, column);
                 if (most > 0) {
                     boolean asItIs = lump.frames().built() >= 0 && column[lump.frames().built()] > 0;
-                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : weight[BUILT], Kind.FRAMES_AS, l, t);
+                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : scale.weight(Scale.BUILT), Kind.FRAMES_AS, l, t);
                 }
             }
         }
@@ -247,7 +191,7 @@ final class Network {
             for (int c = 0; c < in.classes().size() && state.mode[turn.to()] != State.OTHERS; c++) {
                 for (Arc arc : in.direct()[c]) {
                     if (arc.type() == turn.to() && arc.tier() == Truth.EXACT.ordinal()) {
-                        turnArc[i][c] = arc(node, klass(c), ENDLESS, price(Truth.CONVERSION, false), Kind.INNER, 0, 0);
+                        turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION, false), Kind.INNER, 0, 0);
                     }
                 }
             }
@@ -255,36 +199,36 @@ final class Network {
     }
 
     private long[] countTiers() {
-        long[] counts = new long[TIERS];
+        long[] counts = new long[Scale.TIERS];
         for (int c = 0; c < directArc.length; c++) {
             for (int i = 0; i < directArc[c].length; i++) {
                 int tier = in.direct()[c][i].tier();
-                counts[LENT] += in.direct()[c][i].lent() ? direct(c, i) : 0;
-                counts[NOT_EXACT] += tier > 0 ? direct(c, i) : 0;
-                counts[NOT_KINDRED] += tier > 1 ? direct(c, i) : 0;
+                counts[Scale.LENT] += in.direct()[c][i].lent() ? direct(c, i) : 0;
+                counts[Scale.NOT_EXACT] += tier > 0 ? direct(c, i) : 0;
+                counts[Scale.NOT_KINDRED] += tier > 1 ? direct(c, i) : 0;
             }
         }
         for (int h = 0; h < hubIn.length; h++) {
             for (int i = 0; i < hubIn[h].length; i++) {
-                counts[LENT] += in.hubs().get(h).lent()[i] ? hubIn(h, i) : 0;
-                counts[NOT_EXACT] += hubIn(h, i);
-                counts[NOT_KINDRED] += hubIn(h, i);
+                counts[Scale.LENT] += in.hubs().get(h).lent()[i] ? hubIn(h, i) : 0;
+                counts[Scale.NOT_EXACT] += hubIn(h, i);
+                counts[Scale.NOT_KINDRED] += hubIn(h, i);
             }
         }
         for (int i = 0; i < turnArc.length; i++) {
-            counts[NOT_EXACT] += converted(i);
-            counts[NOT_KINDRED] += converted(i);
-            counts[CONVERTED] += converted(i);
+            counts[Scale.NOT_EXACT] += converted(i);
+            counts[Scale.NOT_KINDRED] += converted(i);
+            counts[Scale.CONVERTED] += converted(i);
         }
         for (int t = 0; t < guessedArc.length; t++) {
-            counts[GUESSED] += guessed(t);
+            counts[Scale.GUESSED] += guessed(t);
         }
         for (int l = 0; l < lumpArc.length; l++) {
-            counts[GUESSED] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
+            counts[Scale.GUESSED] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
             Lump lump = in.lumps().get(l);
             for (int t : lump.types()) {
                 boolean asItIs = lump.frames().built() >= 0 && lump.gives()[lump.frames().built()][t] > 0;
-                counts[BUILT] += asItIs ? 0 : drawn(l, t);
+                counts[Scale.BUILT] += asItIs ? 0 : drawn(l, t);
             }
         }
         return counts;
