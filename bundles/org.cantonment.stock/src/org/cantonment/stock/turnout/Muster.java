@@ -180,7 +180,8 @@ public record Muster(List<Loan> loans, Turnout turnout, boolean fewest) {
                 }
                 Integer place = places.putIfAbsent(whose.type(), from.size());
                 if (place == null) {
-                    from.add(new Reason.Source(source.kind(), whose.type(), source.pieces(), source.perhaps(), source.frames()));
+                    from.add(new Reason.Source(source.kind(), whose.type(), source.pieces(), source.perhaps(),
+                            source.frames()));
                 } else {
                     Reason.Source before = from.get(place);
                     from.set(place, new Reason.Source(before.kind(), before.what(), before.pieces() + source.pieces(),

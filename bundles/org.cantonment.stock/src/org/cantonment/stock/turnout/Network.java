@@ -116,7 +116,8 @@ final class Network {
                 Truth truth = Truth.values()[arcs[i].tier()];
                 boolean may = state.mode[arcs[i].type()] != (truth == Truth.EXACT ? State.OTHERS : State.ITSELF);
                 directArc[c][i] = may
-                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, scale.price(truth, arcs[i].lent()), Kind.INNER, 0, 0) : -1;
+                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, scale.price(truth, arcs[i].lent()),
+                                Kind.INNER, 0, 0) : -1;
             }
             arc(klass(c), SINK, in.classes().get(c).count(), 0, Kind.NEED, c, 0);
         }
@@ -131,7 +132,8 @@ final class Network {
             hubIn[h] = new int[hub.types().length];
             for (int i = 0; i < hub.types().length; i++) {
                 hubIn[h][i] = state.mode[hub.types()[i]] == State.ITSELF ? -1
-                        : arc(type(hub.types()[i]), enter, ENDLESS, scale.price(Truth.STAND_IN, hub.lent()[i]), Kind.INNER, 0, 0);
+                        : arc(type(hub.types()[i]), enter, ENDLESS, scale.price(Truth.STAND_IN, hub.lent()[i]),
+                                Kind.INNER, 0, 0);
             }
             hubOut[h] = new int[hub.classes().length];
             for (int i = 0; i < hub.classes().length; i++) {
@@ -144,8 +146,8 @@ final class Network {
         for (int l = 0; l < in.lumps().size(); l++) {
             Lump lump = in.lumps().get(l);
             int node = nodes++;
-            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()), lump.frames().guessed() ? scale.weight(Scale.GUESSED) : 0,
-                    Kind.FRAMES, l, 0);
+            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()),
+                    lump.frames().guessed() ? scale.weight(Scale.GUESSED) : 0, Kind.FRAMES, l, 0);
             int[] via = capNodes(l, node);
             Arrays.fill(lumpType[l], -1);
             for (int i = 0; i < lump.types().length; i++) {
@@ -154,13 +156,14 @@ final class Network {
                 int most = state.most(lump, column);
                 if (most > 0) {
                     boolean asItIs = lump.frames().built() >= 0 && column[lump.frames().built()] > 0;
-                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : scale.weight(Scale.BUILT), Kind.FRAMES_AS, l, t);
+                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : scale.weight(Scale.BUILT),
+                            Kind.FRAMES_AS, l, t);
                 }
             }
         }
     }
 
-    /** The node through which each type leaves a lump: of its own, or one of a cap; caps that overlap wait for the search. */
+    /** The node through which each type leaves a lump: its own, or one of a cap; caps that overlap wait for the search. */
     private int[] capNodes(int l, int node) {
         int[] via = new int[in.types().size()];
         Arrays.fill(via, node);
