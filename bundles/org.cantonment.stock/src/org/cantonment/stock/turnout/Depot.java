@@ -29,7 +29,7 @@ public final class Depot {
     /** A turnout looks at so many branches of each part of the question at the most. */
     public static final int BRANCHES = 4_000;
     /** What is only asked whether it is enough looks at so many. */
-    public static final int BRANCHES_FOR_ENOUGH = 600;
+    public static final int BRANCHES_FOR_ENOUGH = 300;
 
     private final Store store;
 
