@@ -1,5 +1,6 @@
 package org.cantonment.workbench;
 
+import org.cantonment.workbench.author.CheckWizard;
 import org.cantonment.workbench.findings.FindingsView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
@@ -27,6 +28,7 @@ public final class CampaignPerspective implements IPerspectiveFactory {
         layout.addShowViewShortcut(FindingsView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROJECT_EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+        layout.addNewWizardShortcut(CheckWizard.ID);
         layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
         layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
     }
