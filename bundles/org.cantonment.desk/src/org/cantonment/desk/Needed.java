@@ -51,7 +51,7 @@ final class Needed {
         }
         return switch (BookFiles.extension(book)) {
             case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
-            case "shelf", "week" -> !listsOnly;
+            case "shelf", "week" -> scope.shelves() || !listsOnly;
             default -> true;
         };
     }

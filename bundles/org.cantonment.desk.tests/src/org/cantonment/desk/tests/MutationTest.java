@@ -1,6 +1,7 @@
 package org.cantonment.desk.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -20,8 +21,10 @@ import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.FindingCodes;
 import org.cantonment.desk.LocatedFinding;
 import org.cantonment.desk.files.FolderScan;
+import org.cantonment.desk.judging.Judging;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.testkit.Project;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -85,6 +88,7 @@ class MutationTest {
                     && finding.offset() + finding.length() <= text.length(), where);
             assertTrue(finding.line() >= 1 && finding.line() <= split.length, where);
             assertTrue(finding.column() >= 1 && finding.column() <= split[finding.line() - 1].length() + 1, where);
+            assertNotEquals(Judging.FAILED, finding.code(), where);
             assertTrue(FindingCodes.known(finding.code()), "No such code is documented; " + where);
             assertTrue(!finding.message().isBlank() && finding.message().indexOf("null") < 0, where);
         }

@@ -72,7 +72,9 @@ public final class Main {
             case "points" -> new PointsCommand(terminal).run(call.paths());
             case "format" -> new FormatCommand(terminal).run(call.paths(), call.has("--check"));
             case "roundup" -> new RoundupCommand(terminal).run(call.paths().get(0), call.value("--on"));
-            default -> throw new WrongCall("Say what is to be done: check, points, format or roundup. Try '"
+            case "adopt" -> new AdoptCommand(terminal).run(call.paths(), call.has("--json"));
+            case "eras" -> new ErasCommand(terminal).run(call);
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, adopt, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }

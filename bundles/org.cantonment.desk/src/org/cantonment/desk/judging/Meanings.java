@@ -16,8 +16,10 @@ import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.range.Range;
 import org.cantonment.domain.rules.Era;
 import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.domain.shelf.Shelf;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
 public final class Meanings {
@@ -28,11 +30,13 @@ public final class Meanings {
     private final List<Week> weeks;
     private final List<NamesBook> names;
     private final List<ForceList> lists;
+    private final List<Range> ranges;
+    private final List<Shelf> shelves;
     private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
 
-    /** Of two books with the same id the first counts. */
+    /** Of two books of rules, or two campaigns, with the same id the first counts. */
     public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
-            List<ForceList> lists) {
+            List<ForceList> lists, List<Range> ranges, List<Shelf> shelves) {
         rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
         this.ruleSets = List.copyOf(this.rules.values());
         campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
@@ -40,6 +44,8 @@ public final class Meanings {
         this.weeks = List.copyOf(weeks);
         this.names = List.copyOf(names);
         this.lists = List.copyOf(lists);
+        this.ranges = List.copyOf(ranges);
+        this.shelves = List.copyOf(shelves);
         for (ForceList list : lists) {
             list.player().ifPresent(p -> byPlayer.computeIfAbsent(p, id -> new ArrayList<>()).add(list));
         }
@@ -65,6 +71,16 @@ public final class Meanings {
     /** The lists, in the order of their files. */
     public List<ForceList> lists() {
         return lists;
+    }
+
+    /** The ranges, in the order of their files. */
+    public List<Range> ranges() {
+        return ranges;
+    }
+
+    /** The shelves, in the order of their files; two may belong to the same player. */
+    public List<Shelf> shelves() {
+        return shelves;
     }
 
     /** The rule sets, in the order of their files; of two with the same id only the first. */

@@ -104,10 +104,11 @@ final class FactReader {
 
     private Optional<Fact> ofFormation(Line line, Id id) {
         if (line instanceof org.cantonment.model.ruleset.Billet billet) {
-            if (billet.getName() == null) {
+            List<Places> places = places(billet.getPlaces());
+            if (billet.getName() == null || places.isEmpty()) {
                 return Optional.empty();
             }
-            return some(new Billet(id, billet.getName(), Reading.label(billet), places(billet.getPlaces()),
+            return some(new Billet(id, billet.getName(), Reading.label(billet), places,
                     phrases.when(billet.getWhen())));
         }
         if (line instanceof org.cantonment.model.ruleset.Costs costs) {

@@ -178,9 +178,12 @@ public final class RulesReader {
     private void support(org.cantonment.model.ruleset.Support support) {
         Id id = reading.id(support);
         int per = reading.atLeastOne(support, RulesetPackage.Literals.SUPPORT__PER_COUNT, support.getPerCount());
-        supports.add(new Support(id, Reading.label(support), facts.places(support.getPlaces()), per,
+        Support read = new Support(id, Reading.label(support), facts.places(support.getPlaces()), per,
                 Reading.refs(support.getPer()), phrases.when(support.getWhen()), lines(support, id),
-                Reading.notes(support.getLines())));
+                Reading.notes(support.getLines()));
+        if (!read.places().isEmpty()) {
+            supports.add(read);
+        }
     }
 
     private void change(org.cantonment.model.ruleset.Change change, Id unnamed) {

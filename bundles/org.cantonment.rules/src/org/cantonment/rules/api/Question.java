@@ -2,14 +2,10 @@ package org.cantonment.rules.api;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeMap;
 
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.Player;
@@ -23,8 +19,6 @@ import org.cantonment.domain.common.Occasion;
 import org.cantonment.domain.common.SettingValue;
 import org.cantonment.domain.common.TextValue;
 import org.cantonment.domain.common.YesNoValue;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Requirement;
@@ -49,9 +43,11 @@ public final class Question {
     private final Optional<Shelf> shelf;
     private final Map<String, SettingValue> settings;
     private final CancelToken cancel;
+    private final Entries entries;
 
     Question(QuestionBuilder made) {
         this.list = made.list;
+        this.entries = new Entries(made.list);
         this.books = List.copyOf(made.books);
         this.occasion = made.occasion;
         this.limit = made.limit;
@@ -63,6 +59,27 @@ public final class Question {
         this.shelf = made.shelf;
         this.settings = Map.copyOf(made.settings);
         this.cancel = made.cancel;
+    }
+
+    private Question(Question same, Map<String, SettingValue> settings, CancelToken cancel) {
+        this.list = same.list;
+        this.entries = same.entries;
+        this.books = same.books;
+        this.occasion = same.occasion;
+        this.limit = same.limit;
+        this.points = same.points;
+        this.used = same.used;
+        this.needs = same.needs;
+        this.earlier = same.earlier;
+        this.campaign = same.campaign;
+        this.shelf = same.shelf;
+        this.settings = Map.copyOf(settings);
+        this.cancel = cancel;
+    }
+
+    /** The same question with other settings, until this token says that the answer is no longer wanted. */
+    public Question with(Map<String, SettingValue> others, CancelToken until) {
+        return new Question(this, others, until);
     }
 
     /** Begins a question about a list. */
@@ -187,42 +204,21 @@ public final class Question {
         return type.cast(settings.get(name));
     }
 
-    /** {@link #entries(ForceList)} of the list. */
-    public Map<Entry, Long> entries() {
-        return entries(list);
-    }
-
-    /** {@link #counts(ForceList)} of the list. */
-    public Map<Id, Long> counts() {
-        return counts(list);
-    }
-
     /**
-     * All entries of a list in their order, whatever stands in one right behind it, with how often each stands on the
+     * All entries of the list in their order, whatever stands in one right behind it, with how often each stands on the
      * table: its own count times that of all it stands in.
      */
-    public static Map<Entry, Long> entries(ForceList of) {
-        Map<Entry, Long> all = new LinkedHashMap<>();
-        gather(of.body(), 1, all);
-        for (Contingent contingent : of.contingents()) {
-            gather(contingent.body(), 1, all);
-        }
-        return Collections.unmodifiableMap(all);
+    public Map<Entry, Long> entries() {
+        return entries.copies();
     }
 
-    private static void gather(Body body, long times, Map<Entry, Long> all) {
-        List<Entry> entries = new ArrayList<>(body.entries());
-        entries.addAll(body.supports());
-        for (Entry entry : entries) {
-            all.put(entry, times * entry.count());
-            gather(entry.body(), times * entry.count(), all);
-        }
+    /** How many of each unit and formation the list has, by id. */
+    public Map<Id, Long> counts() {
+        return entries.counts();
     }
 
-    /** How many of each unit and formation a list has, by id. */
-    public static Map<Id, Long> counts(ForceList of) {
-        Map<Id, Long> counts = new TreeMap<>();
-        entries(of).forEach((entry, copies) -> counts.merge(entry.what(), copies, Long::sum));
-        return Collections.unmodifiableMap(counts);
+    /** How many of each unit and formation another list has, by id: of one for an earlier round. */
+    public static Map<Id, Long> counts(ForceList other) {
+        return new Entries(other).counts();
     }
 }

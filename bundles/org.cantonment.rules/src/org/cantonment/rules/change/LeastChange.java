@@ -29,6 +29,9 @@ import org.cantonment.rules.view.Situation;
  */
 public final class LeastChange {
 
+    /** How many lists to look at before giving up, where nobody says otherwise. */
+    public static final int MOST = 50_000;
+
     private final Ruling now;
     private final Ruling written;
     private final Situation situation;
