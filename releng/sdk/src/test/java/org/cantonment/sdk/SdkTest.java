@@ -60,6 +60,8 @@ class SdkTest {
         try (ZipFile site = new ZipFile(away.folder().resolve("target/pier.eels-1.0.0-site.zip").toFile())) {
             assertNotNull(site.getEntry("features/pier.eels.feature_1.0.0.jar"));
             assertNotNull(site.getEntry("plugins/pier.eels_1.0.0.jar"));
+            String content = new String(site.getInputStream(site.getEntry("content.xml")).readAllBytes(), StandardCharsets.UTF_8);
+            assertTrue(content.contains("value=\"At most &quot;9&quot; eels &amp; no &lt;more&gt;, &#36;1 each.\""), content);
         }
     }
 
