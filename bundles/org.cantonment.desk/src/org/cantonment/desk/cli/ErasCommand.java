@@ -35,7 +35,7 @@ final class ErasCommand {
         if (Files.isDirectory(file) || !BookFiles.extension(file).equals("list")) {
             throw new WrongCall("'" + terminal.show(file) + "' is no list: its name does not end in .list.");
         }
-        CampaignDesk desk = CampaignDesk.open(Targets.withShelves(file), CancelToken.NEVER, new SlowProgress(terminal));
+        CampaignDesk desk = terminal.open(Targets.withShelves(file));
         return list(desk, file, next, call);
     }
 

@@ -75,7 +75,7 @@ record Visitor(String name, Function<Question, List<Finding>> answer) implements
     static Circumstances about(ForceList list, CancelToken cancel) {
         Ruling ruling = RulingCompiler.compile(List.of(BOOK), Occasion.UNKNOWN);
         return new Circumstances(SEASON, list, List.of(BOOK), ruling, Situation.BARE,
-                Judge.judge(ruling, list, Situation.BARE), List.of(), Optional.empty(), cancel);
+                Judge.judge(ruling, list, Situation.BARE), List.of(), List.of(), cancel);
     }
 
     /** What the checks of some lines say of the list. */

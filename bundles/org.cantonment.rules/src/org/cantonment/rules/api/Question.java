@@ -40,7 +40,7 @@ public final class Question {
     private final List<Requirement> needs;
     private final List<ForceList> earlier;
     private final Optional<Campaign> campaign;
-    private final Optional<Shelf> shelf;
+    private final List<Shelf> shelves;
     private final Map<String, SettingValue> settings;
     private final CancelToken cancel;
     private final Entries entries;
@@ -56,7 +56,7 @@ public final class Question {
         this.needs = List.copyOf(made.needs);
         this.earlier = List.copyOf(made.earlier);
         this.campaign = made.campaign;
-        this.shelf = made.shelf;
+        this.shelves = List.copyOf(made.shelves);
         this.settings = Map.copyOf(made.settings);
         this.cancel = made.cancel;
     }
@@ -72,7 +72,7 @@ public final class Question {
         this.needs = same.needs;
         this.earlier = same.earlier;
         this.campaign = same.campaign;
-        this.shelf = same.shelf;
+        this.shelves = same.shelves;
         this.settings = Map.copyOf(settings);
         this.cancel = cancel;
     }
@@ -152,9 +152,17 @@ public final class Question {
                 .filter(r -> list.round().isPresent() && r.number() == list.round().getAsInt()).findFirst());
     }
 
-    /** The player's own shelf as it is written down, without the deeds of the weeks; empty if nobody wrote it down. */
+    /**
+     * The shelves that the player owns or shares, as they are written down, without the deeds of the weeks; in the order of
+     * their files, and none if nobody wrote one.
+     */
+    public List<Shelf> shelves() {
+        return shelves;
+    }
+
+    /** The first of the shelves; empty if there is none. */
     public Optional<Shelf> shelf() {
-        return shelf;
+        return shelves.stream().findFirst();
     }
 
     /** Says when the answer is no longer wanted. */

@@ -29,7 +29,7 @@ public final class QuestionBuilder {
     List<Requirement> needs = List.of();
     List<ForceList> earlier = List.of();
     Optional<Campaign> campaign = Optional.empty();
-    Optional<Shelf> shelf = Optional.empty();
+    List<Shelf> shelves = List.of();
     Map<String, SettingValue> settings = new HashMap<>();
     CancelToken cancel = CancelToken.NEVER;
 
@@ -85,10 +85,15 @@ public final class QuestionBuilder {
         return this;
     }
 
+    /** From these shelves, which the player owns or shares. */
+    public QuestionBuilder from(List<Shelf> own) {
+        shelves = own;
+        return this;
+    }
+
     /** From this shelf, if there is one. */
     public QuestionBuilder from(Optional<Shelf> own) {
-        shelf = own;
-        return this;
+        return from(own.stream().toList());
     }
 
     /** With every parameter of a check at its preset; those without one stay open. */

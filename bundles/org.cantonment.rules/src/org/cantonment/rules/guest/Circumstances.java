@@ -1,7 +1,6 @@
 package org.cantonment.rules.guest;
 
 import java.util.List;
-import java.util.Optional;
 
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.common.CancelToken;
@@ -20,13 +19,14 @@ import org.cantonment.rules.view.Situation;
  * @param situation what it was judged in
  * @param verdict what the judge said
  * @param earlier the player's lists for earlier rounds, earlier ones first
- * @param shelf the player's shelf
+ * @param shelves those that the player owns or shares
  */
 public record Circumstances(Campaign campaign, ForceList list, List<RuleSet> books, Ruling ruling,
-        Situation situation, Verdict verdict, List<ForceList> earlier, Optional<Shelf> shelf, CancelToken cancel) {
+        Situation situation, Verdict verdict, List<ForceList> earlier, List<Shelf> shelves, CancelToken cancel) {
 
     public Circumstances {
         books = List.copyOf(books);
         earlier = List.copyOf(earlier);
+        shelves = List.copyOf(shelves);
     }
 }

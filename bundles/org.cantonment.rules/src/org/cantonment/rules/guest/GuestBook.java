@@ -10,8 +10,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-import org.cantonment.rules.api.RuleCheck;
-
 /** Who is there, who was not let in, and who was shut out. Serves several threads at once. */
 final class GuestBook {
 
@@ -23,9 +21,10 @@ final class GuestBook {
     private record Standing(Map<String, Arrival> asked, List<Refusal> refusals, long version) {
     }
 
-    private final Map<RuleCheck, Arrival> here = new IdentityHashMap<>();
-    private final Map<Object, Refusal> refused = new HashMap<>();
-    private final Map<RuleCheck, Refusal> unheard = new IdentityHashMap<>();
+    /** By identity where a check is its own key: foreign code decides what its equals means. */
+    private final Map<Object, Arrival> here = new IdentityHashMap<>();
+    private final Map<Object, Refusal> unheard = new IdentityHashMap<>();
+    private final Map<Origin, Refusal> refused = new HashMap<>();
     private final Map<Key, String> misdeeds = new HashMap<>();
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private volatile Standing standing = new Standing(Map.of(), List.of(), 0);
@@ -51,33 +50,38 @@ final class GuestBook {
         return () -> listeners.remove(listener);
     }
 
-    void enter(Arrival arrival) {
+    void enter(Object key, Arrival arrival) {
         change(() -> {
             String before = misdeeds.get(key(arrival));
             if (before != null) {
                 arrival.shut(before);
             }
-            here.put(arrival.check, arrival);
+            here.put(key, arrival);
         });
     }
 
-    void refuse(RuleCheck check, Refusal refusal) {
-        change(() -> unheard.put(check, refusal));
-    }
-
-    void refuse(Origin origin, Refusal refusal) {
-        change(() -> refused.put(origin, refusal));
-    }
-
-    void leave(RuleCheck check) {
+    void refuse(Object key, Refusal refusal) {
         change(() -> {
-            here.remove(check);
-            unheard.remove(check);
+            if (key instanceof Origin origin) {
+                refused.put(origin, refusal);
+            } else {
+                unheard.put(key, refusal);
+            }
         });
     }
 
-    void leave(Origin origin) {
-        change(() -> refused.remove(origin));
+    void leave(Object key) {
+        boolean known;
+        synchronized (this) {
+            known = here.containsKey(key) || unheard.containsKey(key) || refused.containsKey(key);
+        }
+        if (known) {
+            change(() -> {
+                here.remove(key);
+                unheard.remove(key);
+                refused.remove(key);
+            });
+        }
     }
 
     void shut(Arrival arrival, String how) {

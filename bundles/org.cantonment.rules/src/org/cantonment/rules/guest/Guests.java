@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 
 import org.cantonment.domain.campaign.CheckUse;
 import org.cantonment.domain.common.CancelToken;
@@ -55,19 +57,33 @@ public final class Guests {
      * the {@link #refusals}. Of two with one name the one from the earlier {@link Origin} is asked.
      */
     public void enter(RuleCheck check, Origin origin) {
-        Call<KnownCheck> hear = stop -> Introduction.hear(check, origin);
+        enter(check, () -> check, origin);
+    }
+
+    /**
+     * The same for a check that is yet to be made: even its making is foreign code.
+     *
+     * @param key what {@link #leave} knows it by
+     * @param check makes it, once; null if it is gone again
+     */
+    public void enter(Object key, Supplier<? extends RuleCheck> check, Origin origin) {
+        AtomicReference<RuleCheck> made = new AtomicReference<>();
+        Call<KnownCheck> hear = stop -> {
+            made.set(check.get());
+            return made.get() == null ? null : Introduction.hear(made.get(), origin);
+        };
         Outcome<KnownCheck> heard = runner.run(List.of(hear), CancelToken.NEVER).get(0);
-        if (heard.fault() == null) {
-            book.enter(new Arrival(check, heard.value()));
-        } else {
-            book.refuse(check, new Refusal(origin, "", "The check of class " + check.getClass().getName() + " of "
-                    + origin.words() + ' ' + FaultWords.ended(heard.fault())));
+        if (heard.fault() != null) {
+            String who = made.get() == null ? "A check" : "The check of class " + made.get().getClass().getName();
+            book.refuse(key, new Refusal(origin, "", who + " of " + origin.words() + ' ' + FaultWords.ended(heard.fault())));
+        } else if (heard.value() != null) {
+            book.enter(key, new Arrival(made.get(), heard.value()));
         }
     }
 
-    /** Takes a check out again. */
-    public void leave(RuleCheck check) {
-        book.leave(check);
+    /** Takes a check out again. @param key the check, or what it entered by */
+    public void leave(Object key) {
+        book.leave(key);
     }
 
     /** Notes that a whole plug-in could not be let in, until {@link #welcome}. @param why a whole sentence */

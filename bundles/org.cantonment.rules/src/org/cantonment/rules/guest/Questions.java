@@ -22,7 +22,7 @@ final class Questions {
         return Question.about(about.list()).under(about.books()).at(about.ruling().occasion())
                 .to(about.situation().points()).costs(about.verdict().points(), points)
                 .needs(Requirements.of(about.ruling(), about.list(), about.situation().contingents()))
-                .after(about.earlier()).in(about.campaign()).from(about.shelf()).ask();
+                .after(about.earlier()).in(about.campaign()).from(about.shelves()).ask();
     }
 
     private static void gather(Tally tally, Map<Id, Long> points) {
