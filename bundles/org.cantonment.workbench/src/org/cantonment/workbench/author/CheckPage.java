@@ -90,7 +90,7 @@ public final class CheckPage extends WizardPage {
     private void follow() {
         if (!folderChosen) {
             following = true;
-            folder.setText(Path.of(System.getProperty("user.home", ""), "cantonment", "checks",
+            folder.setText(Path.of(System.getProperty("user.home", ""), "cantonment", "plug-ins",
                     id.getText().strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._]", "")).toString());
             following = false;
         }

@@ -63,6 +63,12 @@ final class Product {
         return said.stream().filter(line -> line.matches("(before|installed|uninstalled) \\d+ of \\d+")).toList();
     }
 
+    /** What the command line finds in a campaign with breaches, each line from the file's name on. */
+    List<String> check(Path season) throws IOException, InterruptedException {
+        return run("org.cantonment.workbench.terminal", false, "=check", "=" + season).stream()
+                .filter(line -> line.matches(".*:\\d+:\\d+: .*")).map(line -> line.replaceFirst("^[^:]*[/\\\\]", "")).toList();
+    }
+
     /** What the director says, which must have succeeded. */
     List<String> director(String... arguments) throws IOException, InterruptedException {
         return run("org.eclipse.equinox.p2.director", true, arguments);

@@ -1,5 +1,6 @@
 package org.cantonment.sdk;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,7 +37,7 @@ final class Reference {
             files.addAll(piece.files());
         }
         String sources = pieces.stream().map(p -> p.sources().toString())
-                .collect(Collectors.joining(java.io.File.pathSeparator));
+                .collect(Collectors.joining(File.pathSeparator));
         Files.createDirectories(folder);
         // without time stamps the same sources give the same bytes
         List<String> options = List.of("-d", folder.toString(), "-classpath", library.toString(), "-sourcepath", sources,
