@@ -18,7 +18,8 @@ import org.cantonment.domain.force.ForceList;
 public final class DeskSnapshot {
     /** Of a desk that has not read anything yet. */
     static final DeskSnapshot EMPTY = new DeskSnapshot(0, new TreeMap<>(), Map.of(),
-            new Meanings(List.of(), List.of(), List.of(), List.of(), List.of()));
+            new Meanings(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                    List.of()));
 
     private final long number;
     private final SortedMap<Path, List<LocatedFinding>> findings;

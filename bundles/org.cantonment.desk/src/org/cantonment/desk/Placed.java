@@ -24,7 +24,9 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.range.Range;
 import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.Library;
 import org.eclipse.xtext.service.OperationCanceledError;
@@ -90,6 +92,8 @@ final class Placed {
         List<Week> weeks = new ArrayList<>();
         List<NamesBook> names = new ArrayList<>();
         List<ForceList> lists = new ArrayList<>();
+        List<Range> ranges = new ArrayList<>();
+        List<Shelf> shelves = new ArrayList<>();
         for (Sheet sheet : sheets.values()) {
             if (sheet.meaning() instanceof RuleSet book) {
                 rules.add(book);
@@ -101,9 +105,13 @@ final class Placed {
                 names.add(book);
             } else if (sheet.meaning() instanceof ForceList list) {
                 lists.add(list);
+            } else if (sheet.meaning() instanceof Range range) {
+                ranges.add(range);
+            } else if (sheet.meaning() instanceof Shelf shelf) {
+                shelves.add(shelf);
             }
         }
-        return new Meanings(rules, campaigns, weeks, names, lists);
+        return new Meanings(rules, campaigns, weeks, names, lists, ranges, shelves);
     }
 
     private SortedMap<Path, List<LocatedFinding>> place(DeskScope scope, Map<Path, Judged> judged,
