@@ -32,15 +32,17 @@ import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.Library;
 import org.cantonment.notation.text.TextMend;
+import org.cantonment.rules.guest.Guests;
 import org.eclipse.xtext.service.OperationCanceledError;
 
 /** From texts to findings at their places, redoing only what a change has touched. */
 final class Placed {
     private final Library library;
     private final SortedMap<Path, Sheet> sheets;
-    private final Judging judging = new Judging();
+    private final Judging judging;
 
-    Placed(Library library, SortedMap<Path, Sheet> sheets) {
+    Placed(Library library, SortedMap<Path, Sheet> sheets, Guests guests) {
+        this.judging = new Judging(guests);
         this.library = library;
         this.sheets = sheets;
     }
@@ -132,7 +134,12 @@ final class Placed {
             if (scope.asks(file)) {
                 List<Finding> engine = new ArrayList<>(ofRules.getOrDefault(file, List.of()));
                 Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
-                Optional.ofNullable(judged.get(file)).ifPresent(j -> engine.addAll(j.findings()));
+                Optional.ofNullable(judged.get(file)).ifPresent(j -> {
+                    engine.addAll(j.findings());
+                    // Nobody would hear of a check that cannot be asked if the campaign is not looked at.
+                    j.about().campaign().map(places::fileOf).filter(campaign -> !scope.asks(campaign))
+                            .ifPresent(campaign -> engine.addAll(judging.ofLines(j)));
+                });
                 List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
                 all.put(file, known != null ? known : sheet.keep(engine,
                         places.locate(file, sheet, engine, dispensations.forList(judged.get(file)))));
