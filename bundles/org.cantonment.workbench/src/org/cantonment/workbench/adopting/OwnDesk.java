@@ -5,9 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 
 import org.cantonment.desk.CampaignDesk;
+import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.adopting.Proposal;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.workbench.guests.GuestHouse;
 
 /**
  * A desk on which books may be adopted without anybody's knowing. It is kept from one question to the next, so that only
@@ -43,7 +45,7 @@ final class OwnDesk {
             throws Proposal.Refused {
         if (desk == null || !desk.scope().place().equals(folder)) {
             desk = null; // not kept if opening is given up
-            desk = CampaignDesk.open(folder, cancel, progress);
+            desk = CampaignDesk.open(DeskScope.all(folder), GuestHouse.instance().guests(), cancel, progress);
         } else {
             touched.forEach(desk::letGo);
             desk.reload(cancel, progress);
