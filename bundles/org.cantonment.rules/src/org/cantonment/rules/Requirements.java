@@ -3,6 +3,7 @@ package org.cantonment.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Contingent;
@@ -40,8 +41,8 @@ public final class Requirements {
             if (node.unit() != null && node.copies() > 0) {
                 Wants.of(node).forEach((anyOf, count) -> {
                     if (count > 0) {
-                        into.add(new Requirement(node.entry().id(), (int) Math.min(Muster.MOST, count * node.copies()),
-                                anyOf));
+                        into.add(new Requirement(node.entry().id(), Optional.of(node.entry().what()),
+                                (int) Math.min(Muster.MOST, count * node.copies()), anyOf));
                     }
                 });
             }

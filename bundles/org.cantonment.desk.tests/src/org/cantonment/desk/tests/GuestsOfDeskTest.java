@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 
 import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskScope;
@@ -163,14 +164,14 @@ class GuestsOfDeskTest {
     void whoAsksAboutAListAloneHearsOfItAllTheSame() throws IOException {
         turnOn("check Always from round 2", "check Never from round 3");
         Path list = folder.resolve("lists/ombra-2.list");
-        CampaignDesk alone = CampaignDesk.open(DeskScope.only(folder, java.util.Set.of(list)), guests, CancelToken.NEVER,
+        CampaignDesk alone = CampaignDesk.open(DeskScope.only(folder, Set.of(list)), guests, CancelToken.NEVER,
                 Progress.SILENT);
         assertEquals(List.of("ombra-2.list:1 CAUTION check.missing: No check called 'Always' is installed here, so nothing is"
                 + " judged by it."), checks(alone.snapshot()));
         guests.enter(new TestCheck.PaintedShare(), ORIGIN);
         turnOn("check Painted-Share with Share 60 percent");
         assertEquals(List.of("ombra-2.list:1 BREACH check.painted-share.too-little: 2 of 4 pieces are painted."),
-                checks(CampaignDesk.open(DeskScope.only(folder, java.util.Set.of(list)), guests, CancelToken.NEVER,
+                checks(CampaignDesk.open(DeskScope.only(folder, Set.of(list)), guests, CancelToken.NEVER,
                         Progress.SILENT).snapshot()), "the shelf is read though only a list is asked about");
     }
 }

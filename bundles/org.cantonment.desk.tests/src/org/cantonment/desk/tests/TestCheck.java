@@ -3,6 +3,7 @@ package org.cantonment.desk.tests;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -39,7 +40,7 @@ abstract class TestCheck implements RuleCheck {
 
     @Override
     public String label() {
-        return name.replace('-', ' ').toLowerCase(java.util.Locale.ROOT);
+        return name.replace('-', ' ').toLowerCase(Locale.ROOT);
     }
 
     @Override

@@ -103,10 +103,10 @@ public record Proposal(String title, Path target, boolean changed, List<Played> 
                 + "' cannot be read as a book of rules: its first line does not begin with 'rules' and a name."));
     }
 
-    // A layer is for those who play what it stands over; a book of its own is nobody's until a campaign says so.
+    // A layer is for those who play what it stands over, and any book for those who play nothing yet.
     private static boolean wants(Campaign campaign, RuleSet book, Meanings meanings) {
         List<Id> plays = meanings.closure(campaign.plays()).stream().map(RuleSet::id).toList();
-        return !plays.contains(book.id()) && book.over().stream().anyMatch(plays::contains);
+        return plays.isEmpty() || !plays.contains(book.id()) && book.over().stream().anyMatch(plays::contains);
     }
 
     private static String nothing(RuleSet book, boolean known, Meanings meanings) {
@@ -114,7 +114,7 @@ public record Proposal(String title, Path target, boolean changed, List<Played> 
                 .anyMatch(campaign -> meanings.closure(campaign.plays()).contains(book));
         if (known && anybody) {
             return book.title() + " stands in the folder with this very text and is played already, so there is nothing"
-                    + " to adopt. To look at a changed version, save it outside the folder and name that file.";
+                    + " to adopt. To look at a changed version, look before it is saved, or name a file outside the folder.";
         }
         return book.title() + " changes nothing here: no campaign in the folder plays "
                 + (book.over().isEmpty() ? "it." : "a book that it stands over.");

@@ -1,5 +1,6 @@
 package org.cantonment.desk.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,7 @@ final class ChecksCommand {
 
     int run(Optional<String> what, boolean json, boolean reference) {
         Optional<String> name = what.filter(word -> Character.isUpperCase(word.codePointAt(0))
-                && !java.nio.file.Files.exists(terminal.resolve(word)));
+                && !Files.exists(terminal.resolve(word)));
         List<KnownCheck> checks = name.map(this::one).map(List::of).orElseGet(guests::known);
         List<Use> uses = what.isPresent() && name.isEmpty() ? uses(new Paths(terminal).folder(what.get())) : List.of();
         if (json) {

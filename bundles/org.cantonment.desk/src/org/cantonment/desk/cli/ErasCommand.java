@@ -11,9 +11,12 @@ import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.eras.ErasText;
 import org.cantonment.desk.eras.ListEras;
 import org.cantonment.desk.eras.Owned;
+import org.cantonment.desk.eras.ShelfAnswer;
+import org.cantonment.desk.eras.ShelfText;
 import org.cantonment.desk.files.BookFiles;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.shelf.Shelf;
 
 /** {@code eras LIST|SHELF}: how a list stands in every era, or what a shelf is good for in each. */
 final class ErasCommand {
@@ -31,35 +34,66 @@ final class ErasCommand {
             throw new WrongCall("'--json' and '--reply' are two ways to answer; take one.");
         }
         Paths paths = new Paths(terminal);
-        Path file = paths.bookOrFolder(call.paths().get(0));
-        if (Files.isDirectory(file) || !BookFiles.extension(file).equals("list")) {
-            throw new WrongCall("'" + terminal.show(file) + "' is no list: its name does not end in .list.");
+        Path file = paths.existing(call.paths().get(0));
+        boolean list = BookFiles.extension(file).equals("list");
+        if (Files.isDirectory(file) || !list && !BookFiles.extension(file).equals("shelf")) {
+            throw new WrongCall("'" + terminal.show(file) + "' is no list and no shelf: its name does not end in .list or"
+                    + " .shelf.");
         }
-        CampaignDesk desk = terminal.open(Targets.withShelves(file));
-        return list(desk, file, next, call);
-    }
-
-    private int list(CampaignDesk desk, Path file, int next, Call call) {
-        DeskSnapshot snapshot = desk.snapshot();
-        Optional<ForceList> list = snapshot.meanings().lists().stream()
-                .filter(one -> snapshot.file(one).filter(file::equals).isPresent()).findFirst();
-        ListEras answer;
+        Optional<Path> other = call.value("--shelf").map(paths::existing);
+        if (!list && (other.isPresent() || next > 0)) {
+            throw new WrongCall("'--next' and '--shelf' are for lists, and '" + terminal.show(file) + "' is a shelf.");
+        }
+        DeskScope scope = Targets.withShelves(file);
+        CampaignDesk desk = terminal.open(scope);
         try {
-            answer = ListEras.of(snapshot.meanings(), list.orElseThrow(() -> new WrongCall("'" + terminal.show(file)
-                    + "' cannot be read as a list.")), Owned.unknown(""), next, CancelToken.NEVER,
-                    new SlowProgress(terminal));
+            return list ? list(desk, file, other, next, call) : shelf(desk, file, call);
         } catch (ListEras.Unclear e) {
             throw new WrongCall(terminal.show(file) + ": " + e.getMessage());
         }
+    }
+
+    private int list(CampaignDesk desk, Path file, Optional<Path> other, int next, Call call) throws ListEras.Unclear {
+        DeskSnapshot snapshot = desk.snapshot();
+        ForceList list = find(snapshot, snapshot.meanings().lists(), file).orElseThrow(() ->
+                new WrongCall("'" + terminal.show(file) + "' cannot be read as a list."));
+        Owned owned = other.map(shelf -> owned(desk, shelf)).orElseGet(() -> Owned.of(snapshot.meanings(), list));
+        ListEras answer = ListEras.of(desk.snapshot().meanings(), list, owned, next, CancelToken.NEVER,
+                new SlowProgress(terminal));
         if (call.has("--json")) {
             terminal.answer(desk.ask(library -> new ErasJson(terminal).write(file, answer,
                     library.document(file).orElseThrow())));
-        } else if (call.has("--reply")) {
-            terminal.answer(Plain.line(ErasText.reply(answer)));
         } else {
-            ErasText.lines(answer).forEach(line -> terminal.answer(Plain.line(line)));
+            tell(call.has("--reply") ? List.of(ErasText.reply(answer)) : ErasText.lines(answer));
         }
         return answer.written().filter(era -> !era.legal()).isPresent() ? Exit.BREACH : Exit.FINE;
+    }
+
+    private Owned owned(CampaignDesk desk, Path file) {
+        DeskSnapshot snapshot = desk.snapshot();
+        return find(snapshot, snapshot.meanings().shelves(), file).map(shelf -> Owned.of(snapshot.meanings(), shelf))
+                .orElseThrow(() -> new WrongCall("'" + terminal.show(file) + "' is no shelf of the same folder."));
+    }
+
+    private int shelf(CampaignDesk desk, Path file, Call call) throws ListEras.Unclear {
+        DeskSnapshot snapshot = desk.snapshot();
+        Shelf shelf = find(snapshot, snapshot.meanings().shelves(), file).orElseThrow(() ->
+                new WrongCall("'" + terminal.show(file) + "' cannot be read as a shelf."));
+        ShelfAnswer answer = ShelfAnswer.of(snapshot.meanings(), shelf, CancelToken.NEVER, new SlowProgress(terminal));
+        ShelfText text = new ShelfText(answer);
+        tell(call.has("--json") ? List.of() : call.has("--reply") ? List.of(text.reply()) : text.lines());
+        if (call.has("--json")) {
+            terminal.answer(new ShelfErasJson(answer).write(terminal, file));
+        }
+        return Exit.FINE;
+    }
+
+    private void tell(List<String> lines) {
+        lines.forEach(line -> terminal.answer(Plain.line(line)));
+    }
+
+    private static <T> Optional<T> find(DeskSnapshot snapshot, List<T> books, Path file) {
+        return books.stream().filter(book -> snapshot.file(book).filter(file::equals).isPresent()).findFirst();
     }
 
     private static int number(String text) {

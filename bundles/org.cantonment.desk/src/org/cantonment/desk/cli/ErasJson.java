@@ -55,7 +55,7 @@ final class ErasJson {
         json.name("title").value(era.title());
         json.name("written").value(era.written());
         json.name("legal").value(era.legal());
-        json.name("points").value(era.verdict().points());
+        json.name("points").value(era.points());
         limit(json, era.limit());
         json.name("breaches").beginArray();
         for (Finding finding : era.breaches()) {

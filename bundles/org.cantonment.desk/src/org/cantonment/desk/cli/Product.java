@@ -67,8 +67,9 @@ final class Product {
             FileChannel place = FileChannel.open(cache.resolve("place-" + i + ".lock"), StandardOpenOption.CREATE,
                     StandardOpenOption.WRITE);
             if (locked(place)) {
-                return new Run(new ProcessBuilder(command(cache.resolve("place-" + i), args)).directory(here.toFile())
-                        .inheritIO().start(), place);
+                Path configuration = cache.resolve("place-" + i).resolve("configuration");
+                return new Run(new ProcessBuilder(command(configuration, args)).directory(here.toFile()).inheritIO().start(),
+                        place);
             }
             place.close();
         }

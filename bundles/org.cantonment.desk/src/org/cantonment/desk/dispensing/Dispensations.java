@@ -27,6 +27,8 @@ import org.cantonment.rules.view.Basis;
  * player off this rule, at this unit, in this round, with the reason left to be written.
  */
 public final class Dispensations {
+    private static final String TOO_LARGE = "count.too-large";
+
     private final Meanings meanings;
     private final Function<Id, Optional<Document>> documents;
     private final Map<Id, Optional<ExcuseLine>> lines = new HashMap<>();
@@ -61,9 +63,9 @@ public final class Dispensations {
     }
 
     private Optional<TextMend> mend(Judged judged, Basis basis, ExcuseLine line) {
-        String rule = names().get(basis.card());
+        String rule = basis.finding().code().equals(TOO_LARGE) ? null : names().get(basis.card());
         if (rule == null) {
-            return Optional.empty(); // the round's limit of points, say: no rule, and changed where it stands
+            return Optional.empty(); // no rule says it: the round's limit of points does, say, or the size of a list
         }
         Optional<String> at = basis.subject().equals(basis.card()) ? Optional.empty()
                 : Optional.ofNullable(names().get(basis.subject()));

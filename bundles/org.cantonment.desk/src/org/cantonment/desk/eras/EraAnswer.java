@@ -28,6 +28,11 @@ public record EraAnswer(Id era, String title, boolean written, OptionalInt limit
         return verdict.legal();
     }
 
+    /** Its total there. */
+    public long points() {
+        return verdict.points();
+    }
+
     /** What makes it not legal there. */
     public List<Finding> breaches() {
         return verdict.findings(Severity.BREACH);

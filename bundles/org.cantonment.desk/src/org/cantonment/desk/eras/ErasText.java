@@ -1,7 +1,9 @@
 package org.cantonment.desk.eras;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -25,8 +27,10 @@ public final class ErasText {
         for (EraAnswer era : answer.eras()) {
             lines.add("");
             lines.add(era.title() + ": " + (era.legal() ? "legal" : "not legal") + ", "
-                    + total(era.verdict().points(), era.limit()) + '.');
-            era.breaches().forEach(finding -> lines.add("  " + finding.code() + ": " + finding.message()));
+                    + total(era.points(), era.limit()) + '.');
+            Map<String, Integer> said = new LinkedHashMap<>();
+            era.breaches().forEach(finding -> said.merge(finding.code() + ": " + finding.message(), 1, Integer::sum));
+            said.forEach((words, times) -> lines.add("  " + words + (times == 1 ? "" : " (" + times + " times)")));
             era.atLarge().ifPresent(changes -> changes("Least change", changes, era, lines));
             owned(answer.owned(), era, lines);
         }
@@ -97,7 +101,7 @@ public final class ErasText {
     }
 
     private static String part(Owned owned, EraAnswer era) {
-        String verdict = era.legal() ? "yes, legal (" + brief(era.verdict().points(), era.limit()) + ")."
+        String verdict = era.legal() ? "yes, legal (" + brief(era.points(), era.limit()) + ")."
                 : "not yet. " + why(era.breaches());
         String least = era.atLarge().map(changes -> " Least change: " + brief(changes, era)).orElse("");
         if (!owned.known()) {

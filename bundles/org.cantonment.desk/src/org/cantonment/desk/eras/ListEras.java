@@ -55,7 +55,7 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
      *
      * @param meanings what all books mean
      * @param list     one of their lists
-     * @param owned    what may be fielded
+     * @param owned    what there is to field it with
      * @param next     how many changes to look for beyond the least, from 0
      * @param cancel   asked often
      * @param progress told of each era
@@ -73,26 +73,28 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
         if (eras.isEmpty()) {
             throw new Unclear("The rules of this list know no eras.");
         }
+        Cupboard cupboard = owned.known() ? new Cupboard(meanings, owned.shelves(), cases.booksOf(list),
+                list.player().flatMap(meanings::campaignOf)) : null;
         List<EraAnswer> answers = new ArrayList<>();
         for (Id era : eras) {
             cancel.check();
             progress.at(answers.size(), eras.size(), "Looking into eras:");
             boolean written = own.occasion().era().equals(Optional.of(era));
             ListCase there = cases.in(list, era);
-            Look look = new Look(own.ruling().get(), there.ruling().orElseThrow(), there, list, owned, next + 1, cancel);
+            Look look = new Look(own.ruling().get(), there.ruling().orElseThrow(), there, list, cupboard, next + 1, cancel);
             answers.add(look.answer(era, meanings.eraTitle(era), written));
         }
         return new ListEras(list, ListTitle.of(list, meanings), owned, answers);
     }
 
     /** One list in one era. */
-    private record Look(Ruling before, Ruling now, ListCase about, ForceList list, Owned owned, int wanted,
+    private record Look(Ruling before, Ruling now, ListCase about, ForceList list, Cupboard cupboard, int wanted,
             CancelToken cancel) {
 
         EraAnswer answer(Id era, String title, boolean written) {
             Verdict verdict = Judge.judge(now, list, about.situation().withCancel(cancel));
             Optional<Changes> atLarge = verdict.legal() ? Optional.empty() : Optional.of(search(Fielding.ALL));
-            Optional<Changes> mine = owned.in(now).filter(fielding -> !verdict.legal() || lacks(fielding))
+            Optional<Changes> mine = Optional.ofNullable(cupboard).map(one -> one.fielding(now, cancel)).filter(fielding -> !verdict.legal() || lacks(fielding))
                     .map(this::search);
             return new EraAnswer(era, title, written, about.situation().points(), verdict, atLarge, mine);
         }

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.CheckUse;
@@ -136,7 +137,7 @@ final class Asking {
     }
 
     /** Forgets all lists but these. */
-    void keepOnly(java.util.Set<ForceList> lists) {
+    void keepOnly(Set<ForceList> lists) {
         kept.keySet().retainAll(lists);
     }
 }

@@ -53,9 +53,19 @@ public final class Cases {
                 list.body(), list.contingents(), list.borrowed(), list.brought(), list.notes()));
     }
 
+    /** The rules that a list is under, lower ones first. */
+    public List<RuleSet> booksOf(ForceList list) {
+        return closure(new OneCase(list).rules());
+    }
+
+    /** Books as they stand at a time. */
+    public Ruling ruling(List<RuleSet> books, Occasion occasion) {
+        return rulings.of(books, occasion);
+    }
+
     /** The eras of the rules that a list is under, in the order in which they are written. */
     public List<Id> erasOf(ForceList list) {
-        return closure(new OneCase(list).rules()).stream().flatMap(book -> book.eras().stream()).map(Era::id).distinct()
+        return booksOf(list).stream().flatMap(book -> book.eras().stream()).map(Era::id).distinct()
                 .toList();
     }
 

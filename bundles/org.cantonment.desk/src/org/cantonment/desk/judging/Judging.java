@@ -206,6 +206,9 @@ public final class Judging {
             meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
         }
         findings.addAll(asking.ofLines(meanings.campaigns()));
+        if (books && kept.size() == meanings.lists().size()) {
+            findings.addAll(Silence.in(meanings.campaigns(), kept.values()));
+        }
         return List.copyOf(findings);
     }
 

@@ -29,6 +29,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.rules.api.Question;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -141,7 +142,7 @@ class GivenThingsTest {
 
     @Test
     void aQuestionKeepsNoListOfWhoeverAsked() {
-        List<org.cantonment.domain.rules.RuleSet> books = new ArrayList<>(List.of(Visitor.BOOK));
+        List<RuleSet> books = new ArrayList<>(List.of(Visitor.BOOK));
         Question question = Question.about(Visitor.LIST).under(books).ask();
         books.clear();
         assertEquals(List.of(Visitor.BOOK), question.books());

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
@@ -163,7 +165,7 @@ class GuestsTest {
     @Test
     void manyChecksOnOneListCostOneThread() {
         Guests guests = new Guests(LONG);
-        java.util.Set<Long> threads = new java.util.concurrent.ConcurrentSkipListSet<>();
+        Set<Long> threads = new ConcurrentSkipListSet<>();
         CheckUse[] uses = new CheckUse[500];
         for (int i = 0; i < uses.length; i++) {
             uses[i] = Visitor.use("Check-" + i);

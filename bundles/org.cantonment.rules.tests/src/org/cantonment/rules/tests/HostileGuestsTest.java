@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,7 +106,7 @@ class HostileGuestsTest {
     void oneThatHandsBackNonsense() {
         Finding undeclared = new FindingKind("too-many", Severity.BREACH, "Many.").at(Id.of("Anna/4"), "Many.");
         Id entry = Id.of("Anna/4#1");
-        Map<String, List<Finding>> answers = new java.util.LinkedHashMap<>();
+        Map<String, List<Finding>> answers = new LinkedHashMap<>();
         answers.put("handed back nothing at all.", null);
         answers.put("handed back an empty finding, or more than 1000.", Arrays.asList((Finding) null));
         answers.put("handed back a finding at Bela/4#1, which is no place in the list.",
@@ -285,7 +286,7 @@ class HostileGuestsTest {
         List<FindingKind> kinds = List.of(Visitor.TOO_FEW);
         List<Parameter> none = List.of();
         Parameter share = Parameter.percent("Share", "Share", "How much.");
-        Map<RuleCheck, String> odd = new java.util.LinkedHashMap<>();
+        Map<RuleCheck, String> odd = new LinkedHashMap<>();
         odd.put(new Odd("river", none, kinds), "has the name 'river'");
         odd.put(new Odd("Silent", none, kinds), "does not say what it checks");
         odd.put(new Odd("Hanging", none, kinds), "failed: java.lang.NullPointerException");

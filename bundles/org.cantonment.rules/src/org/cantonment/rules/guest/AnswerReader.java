@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.RandomAccess;
 import java.util.Set;
 
 import org.cantonment.domain.campaign.CheckUse;
@@ -37,7 +38,7 @@ final class AnswerReader {
         if (answer == null) {
             throw new Nonsense("handed back nothing at all");
         }
-        if (answer instanceof java.util.RandomAccess && answer.isEmpty()) {
+        if (answer instanceof RandomAccess && answer.isEmpty()) {
             return List.of();
         }
         List<Finding> copy = Foreign.copy(answer, MOST);

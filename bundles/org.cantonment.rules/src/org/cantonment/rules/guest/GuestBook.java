@@ -1,6 +1,7 @@
 package org.cantonment.rules.guest;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -121,7 +122,7 @@ final class GuestBook {
             }
         });
         refusals.sort(null);
-        return new Standing(java.util.Collections.unmodifiableMap(asked), List.copyOf(refusals), standing.version() + 1);
+        return new Standing(Collections.unmodifiableMap(asked), List.copyOf(refusals), standing.version() + 1);
     }
 
     private static Refusal taken(KnownCheck late, KnownCheck first) {

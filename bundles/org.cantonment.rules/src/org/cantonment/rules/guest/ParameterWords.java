@@ -1,6 +1,7 @@
 package org.cantonment.rules.guest;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.domain.common.DateValue;
@@ -94,7 +95,7 @@ public final class ParameterWords {
         if (!ordered && (parameter.least().isPresent() || parameter.most().isPresent())) {
             return Optional.of("with bounds, which only numbers and days have");
         }
-        for (Optional<SettingValue> value : java.util.List.of(parameter.least(), parameter.most(), parameter.preset())) {
+        for (Optional<SettingValue> value : List.of(parameter.least(), parameter.most(), parameter.preset())) {
             if (value.isPresent() && !sort(parameter, value.get())) {
                 return Optional.of("whose bounds or preset are not " + takes(new Parameter(parameter.name(), "", parameter.sort(),
                         Optional.empty(), Optional.empty(), Optional.empty(), "")));

@@ -17,25 +17,27 @@ import org.osgi.service.prefs.BackingStoreException;
 
 /**
  * What people are told of checks of others: one that was not here before, one that was not let in, one that was shut out.
- * Each once, also over several sessions; what is gone is forgotten, so that it is news when it comes again.
+ * Each once, also over several sessions; what goes while somebody looks is forgotten, so that it is news when it comes
+ * again.
  */
-final class News {
+public final class News {
 
     private static final String TOLD = "checks.told";
 
     private final Guests guests;
     private final IEclipsePreferences memory;
     private final Consumer<List<String>> tell;
+    private final Set<String> seen = new LinkedHashSet<>();
 
     /** @param tell takes whole sentences; called in the thread in which something came or went */
-    News(Guests guests, IEclipsePreferences memory, Consumer<List<String>> tell) {
+    public News(Guests guests, IEclipsePreferences memory, Consumer<List<String>> tell) {
         this.guests = guests;
         this.memory = memory;
         this.tell = tell;
     }
 
     /** Looks what is new, and tells it. */
-    synchronized void look() {
+    public synchronized void look() {
         Set<String> before = new LinkedHashSet<>(Arrays.asList(memory.get(TOLD, "").split("\n")));
         Set<String> now = new LinkedHashSet<>();
         List<String> news = new ArrayList<>();
@@ -51,8 +53,14 @@ final class News {
         for (Refusal refusal : guests.refusals()) {
             note(key(refusal.origin(), refusal.name()) + " refused", refusal.why(), before, now, news);
         }
-        if (!now.equals(before)) {
-            remember(now);
+        // At a start checks come one after another: what has not come yet is not gone.
+        Set<String> kept = new LinkedHashSet<>(before);
+        kept.removeAll(seen);
+        kept.addAll(now);
+        seen.addAll(now);
+        seen.retainAll(now);
+        if (!kept.equals(before)) {
+            remember(kept);
         }
         if (!news.isEmpty()) {
             tell.accept(news);

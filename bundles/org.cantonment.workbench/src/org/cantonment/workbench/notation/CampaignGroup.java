@@ -35,6 +35,10 @@ final class CampaignGroup implements FileGroup {
                 CancelToken.NEVER, Progress.SILENT);
     }
 
+    CampaignDesk desk() {
+        return desk;
+    }
+
     @Override
     public Taken take(IFile file, String text) {
         CampaignDesk.Taken taken = desk.take(path(file), text);
@@ -52,7 +56,8 @@ final class CampaignGroup implements FileGroup {
     public Judgement judge(BooleanSupplier cancelled) {
         try {
             DeskSnapshot snapshot = desk.judge(cancelled::getAsBoolean);
-            return file -> snapshot.findings(path(file)).stream().map(Findings::of).toList();
+            return file -> snapshot.findings(path(file)).stream().map(finding -> Findings.of(finding, desk::text))
+                    .toList();
         } catch (Cancelled madeRoom) {
             throw new CancellationException();
         }
@@ -63,7 +68,7 @@ final class CampaignGroup implements FileGroup {
         return files(desk.letGo(path(file)));
     }
 
-    private static Path path(IFile file) {
+    static Path path(IFile file) {
         return file.getLocation().toPath();
     }
 
