@@ -66,7 +66,7 @@ final class Product {
     /** What the command line finds in a campaign with breaches, each line from the file's name on. */
     List<String> check(Path season) throws IOException, InterruptedException {
         return run("org.cantonment.workbench.terminal", false, "=check", "=" + season).stream()
-                .filter(line -> line.matches(".*:\\d+:\\d+: .*")).map(line -> line.replaceFirst("^[^:]*[/\\\\]", "")).toList();
+                .filter(line -> line.matches(".*:\\d+:\\d+: .*")).map(line -> line.replaceFirst(".*[/\\\\](?=[^/\\\\]*:\\d)", "")).toList();
     }
 
     /** What the director says, which must have succeeded. */
