@@ -22,7 +22,7 @@ final class Expansion {
     private final List<Need> needs;
     private final List<Edit> open;
     private final Bound bound;
-    private final Map<Edit, Integer> numbers = new HashMap<>();
+    private final int[] numbers;
     private final long[] costs;
     private final Integer[] order;
     private int next;
@@ -37,16 +37,9 @@ final class Expansion {
     Expansion(State state, List<Need> needs, List<Need> kept, List<Edit> open, long floor) {
         this.state = state;
         this.open = open;
-        List<Need> all = new ArrayList<>(needs);
-        all.addAll(kept);
-        bound = new Bound(state, open, all);
-        for (int i = 0; i < open.size(); i++) {
-            numbers.put(open.get(i), i);
-        }
         this.needs = new ArrayList<>(needs);
         this.needs.sort(Comparator.comparingInt(some -> some.edits().size()));
-        this.need = promising(this.needs.get(0));
-        this.needs.set(0, need);
+        this.need = this.needs.get(0);
         List<Cover> covers = new ArrayList<>();
         List<Map<Edit, Long>> effects = new ArrayList<>();
         long least = floor;
@@ -56,14 +49,23 @@ final class Expansion {
             effects.add(effects(some));
             least = Math.max(least, sum(state.cost(), cover.least()));
         }
+        List<Need> all = new ArrayList<>(needs);
+        all.addAll(kept);
+        bound = new Bound(state, open, all);
         least = Math.max(least, sum(state.cost(), bound.least()));
         long beside = beside(covers, effects);
         costs = new long[need.edits().size()];
+        numbers = new int[costs.length];
         List<Integer> ways = new ArrayList<>();
+        int at = 0;
         for (int i = 0; i < costs.length; i++) {
             costs[i] = Math.max(least, sum(state.cost(), sum(covers.get(0).by(i), beside)));
             Edit edit = need.edits().get(i);
-            costs[i] = Math.max(costs[i], sum(state.cost(), bound.with(numbers.get(edit))));
+            while (open.get(at) != edit) {
+                at++;
+            }
+            numbers[i] = at;
+            costs[i] = Math.max(costs[i], sum(state.cost(), bound.with(at)));
             for (int n = 1; n < covers.size(); n++) {
                 long after = covers.get(n).after(effects.get(n).getOrDefault(edit, 0L));
                 costs[i] = Math.max(costs[i], sum(state.cost(), sum(edit.least(), after)));
@@ -78,27 +80,6 @@ final class Expansion {
 
     private static long sum(long one, long other) {
         return Math.min(Cost.NEVER, one + other);
-    }
-
-    /** The edits of a need with the most promising first, so that all others go without them; those of a group together. */
-    private Need promising(Need some) {
-        Map<Object, Long> best = new HashMap<>();
-        List<Integer> ways = new ArrayList<>();
-        for (int i = 0; i < some.edits().size(); i++) {
-            Edit edit = some.edits().get(i);
-            best.merge(together(edit), bound.with(numbers.get(edit)), Math::min);
-            ways.add(i);
-        }
-        ways.sort(Comparator.<Integer>comparingLong(i -> best.get(together(some.edits().get(i))))
-                .thenComparingInt(i -> some.edits().get(i).group() == null ? -1 : some.edits().get(i).group().index())
-                .thenComparingLong(i -> bound.with(numbers.get(some.edits().get(i)))).thenComparingInt(i -> i));
-        List<Edit> edits = ways.stream().map(some.edits()::get).toList();
-        long[] effects = ways.stream().mapToLong(i -> some.effects()[i]).toArray();
-        return new Need(some.deficit(), edits, effects, some.all());
-    }
-
-    private static Object together(Edit edit) {
-        return edit.group() == null ? edit : edit.group();
     }
 
     private static Map<Edit, Long> effects(Need need) {
@@ -168,11 +149,10 @@ final class Expansion {
         State sister = child(child);
         int count = sister.units();
         int[] all = sister.positions(Math.max(count, Cost.units(costs[child])));
-        int number = numbers.get(need.edits().get(child));
         Map<Group, Integer> taken = new HashMap<>();
         for (int i = 0; i < open.size() && count < all.length; i++) {
             Edit edit = open.get(i);
-            boolean cheap = sum(state.cost(), bound.with(number, i)) <= costs[child];
+            boolean cheap = sum(state.cost(), bound.with(numbers[child], i)) <= costs[child];
             if (cheap && !sister.forbidden().get(edit.id()) && edit.kind() != Edit.Kind.UNPIN) {
                 count = earliest(sister, edit, all, count, taken);
             }
