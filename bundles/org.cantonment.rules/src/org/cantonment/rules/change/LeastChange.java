@@ -77,7 +77,8 @@ public final class LeastChange {
      * @param written the rules it was written under: what is taken out moves its points under these
      * @param fielding what the player owns, or {@link Fielding#ALL}
      * @param wanted how many answers, at least 1; none of them holds another
-     * @param most how many lists to look at before giving up; each costs one judging
+     * @param most how many lists to look at before giving up; each costs one judging. As many again, and no more than
+     *        {@value #MOST_DIVE}, are then looked at for some legal list
      * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
      */
     public static Found search(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding,
@@ -109,7 +110,7 @@ public final class LeastChange {
         boolean complete = queue.isEmpty() || answers.size() >= wanted;
         long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
         if (!complete && answers.isEmpty()) {
-            dive(root);
+            dive(root, Math.min(most, MOST_DIVE));
         }
         return new Found(answers, complete, bound);
     }
@@ -129,10 +130,10 @@ public final class LeastChange {
     }
 
     /** The search was given up: takes the best way on from each list until one is legal, going back where there is none. */
-    private void dive(State root) {
+    private void dive(State root, int most) {
         Deque<Expansion> path = new ArrayDeque<>();
         Look look = look(root, 0);
-        for (int i = 0; i < MOST_DIVE && look.answer() == null; i++) {
+        for (int i = 0; i < most && look.answer() == null; i++) {
             if (look.expansion() != null && look.expansion().hasNext()) {
                 path.push(look.expansion());
             }
