@@ -1,0 +1,224 @@
+package org.cantonment.buying.formulate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.solve.Programme;
+import org.cantonment.buying.solve.ProgrammeMaker;
+import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.supply.Way;
+
+/** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
+public final class Formulation {
+
+    /** Wares that help nothing and that no threshold could ask for have no column. */
+    static final int NONE = -1;
+
+    private final Question question;
+    private final List<Ware> wares;
+    private final List<Wants> wants = new ArrayList<>();
+    private final Stores stores;
+    private final ProgrammeMaker maker = new ProgrammeMaker();
+    private final Purchases purchases;
+    private final Builds builds;
+    private final Map<Conversion, int[]> worked = new LinkedHashMap<>();
+    private final Programme programme;
+
+    /** Puts the programme together. */
+    public Formulation(Question question) {
+        this.question = question;
+        wares = Copies.of(question.market().wares());
+        Set<Id> needed = new TreeSet<>();
+        for (Target target : question.targets()) {
+            Wants one = new Wants(question.market().catalogue(), target);
+            wants.add(one);
+            needed.addAll(one.types());
+        }
+        stores = new Stores(needed, question.shelf(), wares);
+        purchases = new Purchases(question, wares, stores, wants, maker);
+        builds = new Builds(question, stores, purchases, wants, maker);
+        convert();
+        HallRows hall = new HallRows(this, maker);
+        for (int t = 0; t < wants.size(); t++) {
+            hall.add(t, wants.get(t));
+        }
+        hall.finish();
+        purchases.terms();
+        programme = maker.make();
+    }
+
+    private void convert() {
+        Set<Conversion> all = new java.util.LinkedHashSet<>();
+        wants.forEach(one -> one.target().allowance().conversions().stream()
+                .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
+                .forEach(all::add));
+        for (Conversion turn : all) {
+            int[] columns = new int[question.stages().size()];
+            int most = turn.times().orElse(Purchases.MANY);
+            Sum sum = new Sum();
+            for (int s = 0; s < columns.length; s++) {
+                columns[s] = maker.column(turn.line() + " in " + s, 0, 0, most, 2);
+                sum.add(1, columns[s]);
+            }
+            worked.put(turn, columns);
+            if (columns.length > 1) {
+                maker.atMost(sum, most);
+            }
+        }
+        Set<Id> taken = new TreeSet<>();
+        all.forEach(turn -> taken.addAll(turn.from().keySet()));
+        for (Id type : taken) {
+            for (int s = 0; s < question.stages().size(); s++) {
+                Supplying left = supply(type, s, -1);
+                maker.atLeast(left.sum(), -left.own());
+            }
+        }
+    }
+
+    /** A sum of columns, and what there is besides. */
+    record Supplying(Sum sum, long own) {
+    }
+
+    /**
+     * What there can be of a type in a stage.
+     *
+     * @param target the number of the target it is for, for parts that are built anew each time; -1 without those
+     */
+    Supplying supply(Id type, int stage, int target) {
+        Sum sum = new Sum();
+        purchases.add(type, stage, sum);
+        builds.add(type, stage, target, sum);
+        worked.forEach((turn, columns) -> {
+            for (int s = 0; s <= stage; s++) {
+                if (turn.from().containsKey(type)) {
+                    sum.add(-turn.from().get(type), columns[s]);
+                }
+                if (given(turn).equals(type)) {
+                    sum.add(turn.gives(), columns[s]);
+                }
+            }
+        });
+        return new Supplying(sum, stores.own().getOrDefault(type, 0));
+    }
+
+    /** The type that a conversion gives, told apart from the same type unconverted. */
+    static Id given(Conversion turn) {
+        return turn.line().child("worked over");
+    }
+
+    /** The conversions that a group of a target may be filled by. */
+    Set<Id> converted(Target target, NeedGroup group) {
+        Set<Id> given = new TreeSet<>();
+        for (Conversion turn : worked.keySet()) {
+            if (group.exact().contains(turn.to()) && target.allowance().conversions().contains(turn)) {
+                given.add(given(turn));
+            }
+        }
+        return given;
+    }
+
+    /** Whether there is or can be had any of a type at all. */
+    boolean obtainable(Id type) {
+        return stores.own().getOrDefault(type, 0) > 0 || purchases.bring(type) || builds.give(type)
+                || worked.keySet().stream().anyMatch(turn -> given(turn).equals(type));
+    }
+
+    /** Whether what there is of a type depends on the target. */
+    boolean builtAnew(Id type) {
+        return builds.givenAnew(type);
+    }
+
+    /** The programme. */
+    public Programme programme() {
+        return programme;
+    }
+
+    /** The wares, as the answers number them: some stand there several times, once for each that is bought. */
+    public List<Ware> wares() {
+        return wares;
+    }
+
+    /** Second and third costs: the pieces bought, then the boxes. */
+    public List<long[]> tiers() {
+        long[] pieces = new long[programme.columns().size()];
+        long[] boxes = new long[pieces.length];
+        for (int w = 0; w < wares.size(); w++) {
+            for (int column : purchases.columns(w)) {
+                if (column != NONE) {
+                    pieces[column] = wares.get(w).pieces();
+                    boxes[column] = wares.get(w).boxes();
+                }
+            }
+        }
+        return List.of(pieces, boxes);
+    }
+
+    /** The columns of purchases in the order of the codes, earlier stages first. */
+    public int[] byCode() {
+        List<Integer> order = new ArrayList<>();
+        for (int w = 0; w < wares.size(); w++) {
+            for (int column : purchases.columns(w)) {
+                if (column != NONE) {
+                    order.add(column);
+                }
+            }
+        }
+        return order.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** How many purchases of each ware in each stage. */
+    public long[][] bought(long[] values) {
+        long[][] bought = new long[wares.size()][question.stages().size()];
+        for (int w = 0; w < bought.length; w++) {
+            for (int s = 0; s < bought[w].length; s++) {
+                bought[w][s] = purchases.columns(w)[s] == NONE ? 0 : values[purchases.columns(w)[s]];
+            }
+        }
+        return bought;
+    }
+
+    /** What is built: for each stage how many parts in each way. Those built anew for each target are left out. */
+    public List<Map<BuildKey, Long>> built(long[] values) {
+        return builds.read(values);
+    }
+
+    /** How often each conversion is made in each stage. */
+    public Map<Conversion, long[]> worked(long[] values) {
+        Map<Conversion, long[]> times = new LinkedHashMap<>();
+        worked.forEach((turn, columns) -> times.put(turn,
+                java.util.Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
+        return times;
+    }
+
+    /** What the orders of a stage cost: goods, sending, and what is taken off. */
+    public Purchases.Bill bill(long[] values, int stage) {
+        return purchases.bill(values, stage);
+    }
+
+    /** A part and how it is built. */
+    public record BuildKey(Id part, Fixing fixing, Id build, Map<Id, Integer> gives) implements Comparable<BuildKey> {
+
+        BuildKey(Pool pool, Way way) {
+            this(pool.part(), pool.fixing(), way.build(), new TreeMap<>(way.gives()));
+        }
+
+        @Override
+        public int compareTo(BuildKey other) {
+            int order = part.compareTo(other.part);
+            order = order != 0 ? order : build.compareTo(other.build);
+            order = order != 0 ? order : fixing.compareTo(other.fixing);
+            return order != 0 ? order : gives.toString().compareTo(other.gives.toString());
+        }
+    }
+}
