@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Contingent;
@@ -50,8 +51,8 @@ public final class Requirements {
                 one.reckon(node, node.unit());
                 one.wanted.forEach((anyOf, count) -> {
                     if (count > 0) {
-                        into.add(new Requirement(node.entry().id(), (int) Math.min(Muster.MOST, count * node.copies()),
-                                anyOf));
+                        into.add(new Requirement(node.entry().id(), Optional.of(node.entry().what()),
+                                (int) Math.min(Muster.MOST, count * node.copies()), anyOf));
                     }
                 });
             }

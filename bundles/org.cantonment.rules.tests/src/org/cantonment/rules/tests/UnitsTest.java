@@ -191,8 +191,9 @@ class UnitsTest {
         List<Requirement> needs = Requirements.of(in("Ferry-Year", lake()),
                 list(some(2, "Guns").of(5).with(2, "Long")).build(), Map.of());
         Id entry = Id.of("Anna/4#1");
-        assertEquals(List.of(new Requirement(entry, 6, List.of(Id.of("Lake/Wagon"))),
-                new Requirement(entry, 4, List.of(Id.of("Lake/Long-Wagon")))), needs);
+        Optional<Id> guns = Optional.of(Id.of("Lake/Guns"));
+        assertEquals(List.of(new Requirement(entry, guns, 6, List.of(Id.of("Lake/Wagon"))),
+                new Requirement(entry, guns, 4, List.of(Id.of("Lake/Long-Wagon")))), needs);
     }
 
     @Test

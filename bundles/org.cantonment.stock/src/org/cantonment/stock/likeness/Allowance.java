@@ -1,0 +1,94 @@
+package org.cantonment.stock.likeness;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+import org.cantonment.domain.campaign.Round;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.rules.Level;
+import org.cantonment.domain.rules.Likeness;
+import org.cantonment.stock.Catalogue;
+
+/**
+ * What may stand for what at one time.
+ *
+ * <p>How true a piece must be of itself is said by the round if it says so, else by the {@code allows} lines of the cards
+ * that hold then, the strictest of them, else it must be exact. Beside that, whatever a {@code lets} or {@code turns} line
+ * names is allowed, unless the round says exact or kindred: then only the round's own lines are.
+ *
+ * <p>A {@code lets} line goes one way and one step: what stands for another may not stand for a third because of that, so
+ * lines in a circle do no harm. Pieces, families and units may stand on either side:
+ * <ul>
+ * <li>a piece type or a family stands for itself, all types in it included;
+ * <li>a unit on the left means the models it needs in any era, at any strength and with any option;
+ * <li>a unit on the right means whatever an entry of that unit needs.
+ * </ul>
+ * Where a unit stands for a unit, the models that only the one uses may stand for those that only the other uses: the
+ * crank cars of a crank troop for the pike cars of a pike car troop, but not its officer for a car, since both have one.
+ */
+public final class Allowance {
+
+    /** Nothing but what is named. */
+    public static final Allowance EXACT = new Allowance(Level.EXACT, List.of(), List.of(), false);
+
+    private final Level level;
+    private final List<StandInLine> lines;
+    private final List<Conversion> conversions;
+    private final boolean oneTable;
+
+    Allowance(Level level, List<StandInLine> lines, List<Conversion> conversions, boolean oneTable) {
+        this.level = level;
+        this.lines = List.copyOf(lines);
+        this.conversions = List.copyOf(conversions);
+        this.oneTable = oneTable;
+    }
+
+    /** What these cards and the round allow on these terms. */
+    public static Allowance of(Catalogue catalogue, Collection<Likeness> cards, Optional<Round> round, Terms terms) {
+        return new AllowanceMaker(catalogue, terms).make(cards, round);
+    }
+
+    /** How true a piece must be that no line names. */
+    public Level level() {
+        return level;
+    }
+
+    /** The lines of likeness that hold, in the order they are numbered. */
+    public List<StandIn> standIns() {
+        return lines.stream().map(StandInLine::standIn).toList();
+    }
+
+    /** What may be worked over. */
+    public List<Conversion> conversions() {
+        return conversions;
+    }
+
+    /** Whether a type that stands for itself stands for nothing else that evening. */
+    public boolean oneTable() {
+        return oneTable;
+    }
+
+    /** What may fill a need of any of these types and families, of an entry of this unit. */
+    public Accepted accepted(Catalogue catalogue, List<Id> anyOf, Optional<Id> unit) {
+        Map<Id, Truth> types = new TreeMap<>();
+        Set<Id> exact = catalogue.meant(anyOf);
+        exact.forEach(type -> types.put(type, Truth.EXACT));
+        if (level != Level.EXACT) {
+            for (Id named : anyOf) {
+                catalogue.kin(named).forEach(type -> types.putIfAbsent(type, Truth.KINDRED));
+            }
+        }
+        Map<Integer, Set<Id>> standIns = new TreeMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Set<Id> may = lines.get(i).standing(exact, unit);
+            if (!types.keySet().containsAll(may)) {
+                standIns.put(i, may);
+            }
+        }
+        return new Accepted(types, standIns);
+    }
+}

@@ -1,0 +1,157 @@
+package org.cantonment.stock.turnout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.cantonment.domain.force.Requirement;
+import org.cantonment.stock.likeness.StandIn;
+import org.cantonment.stock.likeness.Truth;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Hub;
+import org.cantonment.stock.turnout.Instance.Lump;
+
+/** Puts the outcomes of all instances together to one turnout. */
+final class Answer {
+
+    private static final class Pool {
+        private final int type;
+        private final Truth truth;
+        private final StandIn line;
+        private int left;
+
+        Pool(int type, Truth truth, StandIn line, int left) {
+            this.type = type;
+            this.truth = truth;
+            this.line = line;
+            this.left = left;
+        }
+    }
+
+    private final List<Posting> postings = new ArrayList<>();
+    private final List<Build> builds = new ArrayList<>();
+    private final List<Worked> worked = new ArrayList<>();
+    private final List<Guess> guesses = new ArrayList<>();
+    private final List<Reason> reasons = new ArrayList<>();
+    private int needed;
+    private int filled;
+    private int bound;
+    private boolean truest = true;
+
+    void add(Instance in, Search.Outcome outcome) {
+        needed += in.needed();
+        filled += outcome.best().filled();
+        bound += outcome.bound();
+        truest &= outcome.truest();
+        post(in, outcome.best());
+        for (Lump lump : in.lumps()) {
+            build(lump, outcome.built());
+        }
+        guess(in, outcome.best());
+        for (int i = 0; i < in.turns().size(); i++) {
+            int gives = in.turns().get(i).conversion().gives();
+            int times = (outcome.best().converted(i) + gives - 1) / gives;
+            if (times > 0) {
+                worked.add(new Worked(in.turns().get(i).conversion(), times));
+            }
+        }
+        reasons.addAll(Explainer.reasons(in, outcome));
+    }
+
+    /** The turnout, its postings in the order in which the needs were asked. */
+    Turnout turnout(List<Requirement> asked, List<Requirement> aside) {
+        Map<Requirement, Integer> places = new HashMap<>();
+        asked.forEach(need -> places.putIfAbsent(need, places.size()));
+        postings.sort(Comparator.comparingInt((Posting posting) -> places.get(posting.need()))
+                .thenComparing(Posting::truth).thenComparing(Posting::type));
+        reasons.sort(Comparator.comparingInt((Reason reason) -> reason.needs().stream().mapToInt(places::get).min().orElse(0)));
+        return new Turnout(postings, needed, filled, bound, truest, builds, worked, guesses, reasons, aside);
+    }
+
+    private void post(Instance in, Network best) {
+        List<List<Pool>> pools = pools(in, best);
+        for (int c = 0; c < pools.size(); c++) {
+            List<Pool> pool = pools.get(c);
+            pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
+            int at = 0;
+            for (Requirement need : in.classes().get(c).needs()) {
+                for (int left = need.count(); left > 0 && at < pool.size();) {
+                    Pool one = pool.get(at);
+                    int count = Math.min(left, one.left);
+                    if (count > 0) {
+                        postings.add(new Posting(need, in.types().get(one.type), count, one.truth,
+                                Optional.ofNullable(one.line)));
+                    }
+                    one.left -= count;
+                    left -= count;
+                    at += one.left == 0 ? 1 : 0;
+                }
+            }
+        }
+    }
+
+    private static List<List<Pool>> pools(Instance in, Network best) {
+        List<List<Pool>> pools = new ArrayList<>();
+        for (int c = 0; c < in.classes().size(); c++) {
+            List<Pool> pool = new ArrayList<>();
+            Arc[] arcs = in.direct()[c];
+            for (int i = 0; i < arcs.length; i++) {
+                pool.add(new Pool(arcs[i].type(), Truth.values()[arcs[i].tier()], arcs[i].line(), best.direct(c, i)));
+            }
+            for (int i = 0; i < in.turns().size(); i++) {
+                pool.add(new Pool(in.turns().get(i).to(), Truth.CONVERSION, null, best.converted(i, c)));
+            }
+            pools.add(pool);
+        }
+        for (int h = 0; h < in.hubs().size(); h++) {
+            share(in.hubs().get(h), h, best, pools);
+        }
+        return pools;
+    }
+
+    /** Whoever comes through a shared line goes to the classes in their order; anyone who came may go anywhere there. */
+    private static void share(Hub hub, int h, Network best, List<List<Pool>> pools) {
+        int type = 0;
+        int left = hub.types().length == 0 ? 0 : best.hubIn(h, 0);
+        for (int i = 0; i < hub.classes().length; i++) {
+            for (int wanted = best.hubOut(h, i); wanted > 0;) {
+                while (left == 0) {
+                    type++;
+                    left = best.hubIn(h, type);
+                }
+                int count = Math.min(left, wanted);
+                pools.get(hub.classes()[i]).add(new Pool(hub.types()[type], Truth.STAND_IN, hub.line(), count));
+                left -= count;
+                wanted -= count;
+            }
+        }
+    }
+
+    private void build(Lump lump, int[] built) {
+        Frames frames = lump.frames();
+        for (int w = 0; w < lump.ways(); w++) {
+            int count = built[lump.from() + w];
+            if (count > 0 && w != frames.built()) {
+                builds.add(new Build(frames.part(), frames.ways().get(w).build(), count, frames.built() >= 0,
+                        frames.fixing()));
+            }
+        }
+    }
+
+    private void guess(Instance in, Network best) {
+        for (int t = 0; t < in.types().size(); t++) {
+            if (best.guessed(t) > 0) {
+                guesses.add(new Guess(in.types().get(t), best.guessed(t)));
+            }
+        }
+        for (int l = 0; l < in.lumps().size(); l++) {
+            if (in.lumps().get(l).frames().guessed() && best.fromLump(l) > 0) {
+                guesses.add(new Guess(in.lumps().get(l).frames().part(), best.fromLump(l)));
+            }
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package org.cantonment.stock.turnout;
+
+import java.util.List;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.likeness.StandIn;
+import org.cantonment.stock.supply.Frames;
+
+/**
+ * A question in numbers: needs and whatever has to do with them, and nothing that another instance has to do with.
+ *
+ * @param types the piece types and bits
+ * @param known how many of each are known
+ * @param guessed how many more are guessed
+ * @param unknown how many more there may be
+ * @param classes the needs
+ * @param direct for each class who may stand there without a share to keep to
+ * @param hubs lines of likeness with a share
+ * @param lumps the frames
+ * @param rooms caps over frames
+ * @param turns conversions
+ * @param oneTable whether a type that stands for itself stands for nothing else
+ */
+record Instance(
+        List<Id> types, int[] known, int[] guessed, int[] unknown, List<NeedClass> classes, Arc[][] direct,
+        List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
+
+    /**
+     * A type that may stand for a class.
+     *
+     * @param tier the place of the truth among the truths
+     * @param line the line that lets it; null if none is needed
+     */
+    record Arc(int type, int tier, StandIn line) {
+    }
+
+    /** A line by which any of these types may stand for any of these classes, so many in all. */
+    record Hub(StandIn line, int most, int[] types, int[] classes) {
+    }
+
+    /**
+     * Frames, with what each way of building gives of the types here.
+     *
+     * @param from the number of the first of its ways among all ways of the instance
+     */
+    record Lump(Frames frames, int from, int[][] gives) {
+
+        int ways() {
+            return gives.length;
+        }
+    }
+
+    /** At most so many, counted with weights for all ways of the instance. */
+    record Room(Id cap, int most, int[] weights, List<Integer> lumps, boolean[] types) {
+    }
+
+    /** A conversion: what it takes and gives of the types here, and how often it can be made. */
+    record Turn(Conversion conversion, int[] from, int[] takes, int to, int most) {
+    }
+
+    int ways() {
+        return lumps.isEmpty() ? 0 : lumps.get(lumps.size() - 1).from() + lumps.get(lumps.size() - 1).ways();
+    }
+
+    int needed() {
+        long needed = 0;
+        for (NeedClass one : classes) {
+            needed += one.count();
+        }
+        return (int) Math.min(Integer.MAX_VALUE / 2, needed);
+    }
+}

@@ -1,0 +1,119 @@
+package org.cantonment.stock.turnout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.likeness.Accepted;
+import org.cantonment.stock.likeness.Allowance;
+import org.cantonment.stock.likeness.Truth;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.supply.Stack;
+import org.cantonment.stock.supply.Supply;
+import org.cantonment.stock.supply.Way;
+
+/** A supply by numbers, and what may fill what of it; filled in once, asked from any thread. */
+final class Store {
+
+    private record Asked(List<Id> anyOf, Optional<Id> unit) {
+    }
+
+    private final Catalogue catalogue;
+    private final Supply supply;
+    private final Allowance allowance;
+    private final List<Id> types;
+    private final Map<Id, Integer> numbers = new HashMap<>();
+    private final Stack[] stacks;
+    private final Map<Asked, Taker> takers = new ConcurrentHashMap<>();
+    private final Map<Accepted, Integer> alike = new ConcurrentHashMap<>();
+
+    Store(Catalogue catalogue, Supply supply, Allowance allowance) {
+        this.catalogue = catalogue;
+        this.supply = supply;
+        this.allowance = allowance;
+        Set<Id> all = new TreeSet<>();
+        supply.stacks().forEach(stack -> all.add(stack.what()));
+        for (Frames frames : supply.frames()) {
+            for (Way way : frames.ways()) {
+                all.addAll(way.gives().keySet());
+            }
+        }
+        allowance.conversions().forEach(conversion -> {
+            all.add(conversion.to());
+            all.addAll(conversion.from().keySet());
+        });
+        types = List.copyOf(all);
+        types.forEach(type -> numbers.put(type, numbers.size()));
+        stacks = new Stack[types.size()];
+        supply.stacks().forEach(stack -> stacks[numbers.get(stack.what())] = stack);
+    }
+
+    Catalogue catalogue() {
+        return catalogue;
+    }
+
+    Supply supply() {
+        return supply;
+    }
+
+    Allowance allowance() {
+        return allowance;
+    }
+
+    List<Id> types() {
+        return types;
+    }
+
+    int number(Id type) {
+        return numbers.get(type);
+    }
+
+    /** What lies ready of the type; null if nothing does. */
+    Stack stack(int type) {
+        return stacks[type];
+    }
+
+    /** What may fill such a need. */
+    Taker taker(List<Id> anyOf, Optional<Id> unit) {
+        return takers.computeIfAbsent(new Asked(anyOf, unit), this::make);
+    }
+
+    private Taker make(Asked asked) {
+        Accepted accepted = allowance.accepted(catalogue, asked.anyOf(), asked.unit());
+        Map<Integer, int[]> direct = new TreeMap<>();
+        accepted.types().forEach((type, truth) -> direct(direct, type, truth, -1));
+        List<Taker.Share> shares = new ArrayList<>();
+        accepted.standIns().forEach((line, may) -> {
+            if (allowance.standIns().get(line).percent().isEmpty()) {
+                may.forEach(type -> direct(direct, type, Truth.STAND_IN, line));
+            } else {
+                List<Integer> here = may.stream().filter(numbers::containsKey).map(numbers::get).toList();
+                if (!here.isEmpty()) {
+                    shares.add(new Taker.Share(line, here));
+                }
+            }
+        });
+        int number;
+        synchronized (alike) {
+            number = alike.computeIfAbsent(accepted, id -> alike.size());
+        }
+        return new Taker(number, direct.keySet().stream().mapToInt(Integer::intValue).toArray(),
+                direct.values().stream().mapToInt(how -> how[0]).toArray(),
+                direct.values().stream().mapToInt(how -> how[1]).toArray(), shares);
+    }
+
+    private void direct(Map<Integer, int[]> direct, Id type, Truth truth, int line) {
+        Integer number = numbers.get(type);
+        if (number != null) {
+            direct.putIfAbsent(number, new int[] {truth.ordinal(), line});
+        }
+    }
+}
