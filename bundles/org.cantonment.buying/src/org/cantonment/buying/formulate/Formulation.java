@@ -1,7 +1,9 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +13,7 @@ import java.util.TreeSet;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
@@ -28,6 +31,7 @@ public final class Formulation {
     private final Question question;
     private final List<Ware> wares;
     private final List<Wants> wants = new ArrayList<>();
+    private final Set<Id> needed = new TreeSet<>();
     private final Stores stores;
     private final ProgrammeMaker maker = new ProgrammeMaker();
     private final Purchases purchases;
@@ -39,7 +43,6 @@ public final class Formulation {
     public Formulation(Question question) {
         this.question = question;
         wares = Copies.of(question.market().wares());
-        Set<Id> needed = new TreeSet<>();
         for (Target target : question.targets()) {
             Wants one = new Wants(question.market().catalogue(), target);
             wants.add(one);
@@ -59,7 +62,7 @@ public final class Formulation {
     }
 
     private void convert() {
-        Set<Conversion> all = new java.util.LinkedHashSet<>();
+        Set<Conversion> all = new LinkedHashSet<>();
         wants.forEach(one -> one.target().allowance().conversions().stream()
                 .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
                 .forEach(all::add));
@@ -149,32 +152,21 @@ public final class Formulation {
         return wares;
     }
 
-    /** Second and third costs: the pieces bought, then the boxes. */
-    public List<long[]> tiers() {
+    /** Among plans of the same cost: the fewest pieces bought, then the fewest boxes, then by code, earlier stages first. */
+    public Preference preference() {
         long[] pieces = new long[programme.columns().size()];
         long[] boxes = new long[pieces.length];
+        List<Integer> order = new ArrayList<>();
         for (int w = 0; w < wares.size(); w++) {
             for (int column : purchases.columns(w)) {
                 if (column != NONE) {
                     pieces[column] = wares.get(w).pieces();
                     boxes[column] = wares.get(w).boxes();
-                }
-            }
-        }
-        return List.of(pieces, boxes);
-    }
-
-    /** The columns of purchases in the order of the codes, earlier stages first. */
-    public int[] byCode() {
-        List<Integer> order = new ArrayList<>();
-        for (int w = 0; w < wares.size(); w++) {
-            for (int column : purchases.columns(w)) {
-                if (column != NONE) {
                     order.add(column);
                 }
             }
         }
-        return order.stream().mapToInt(Integer::intValue).toArray();
+        return new Preference(List.of(pieces, boxes), order.stream().mapToInt(Integer::intValue).toArray());
     }
 
     /** How many purchases of each ware in each stage. */
@@ -193,11 +185,38 @@ public final class Formulation {
         return builds.read(values);
     }
 
+    /** How many there are of each type when a target stands, with all that is built by then and nothing worked over. */
+    public Map<Id, Integer> standing(long[] values, int target) {
+        Map<Id, Integer> counts = new TreeMap<>();
+        for (Id type : needed) {
+            Sum sum = new Sum();
+            int stage = question.targets().get(target).stage();
+            purchases.add(type, stage, sum);
+            builds.add(type, stage, target, sum);
+            long count = sum.value(values) + stores.own().getOrDefault(type, 0);
+            if (count > 0) {
+                counts.put(type, (int) Math.min(1_000_000, count));
+            }
+        }
+        return counts;
+    }
+
+    /** The ways to build parts that no choice is made for, with how many parts there are. */
+    public Map<BuildKey, Long> plainBuilds(long[] values) {
+        Map<BuildKey, Long> plain = new TreeMap<>();
+        for (Pool pool : stores.plain()) {
+            Sum parts = new Sum();
+            purchases.addParts(pool, question.stages().size() - 1, parts);
+            plain.put(new BuildKey(pool, pool.ways().get(0)), parts.value(values) + pool.own());
+        }
+        return plain;
+    }
+
     /** How often each conversion is made in each stage. */
     public Map<Conversion, long[]> worked(long[] values) {
         Map<Conversion, long[]> times = new LinkedHashMap<>();
         worked.forEach((turn, columns) -> times.put(turn,
-                java.util.Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
+                Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
         return times;
     }
 

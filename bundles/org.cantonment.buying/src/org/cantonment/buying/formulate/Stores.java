@@ -28,6 +28,7 @@ final class Stores {
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
     private final List<Pool> apart = new ArrayList<>();
     private final List<Room> rooms = new ArrayList<>();
+    private final List<Pool> plain = new ArrayList<>();
 
     Stores(Set<Id> needed, Supply shelf, List<Ware> wares) {
         this.needed = needed;
@@ -150,6 +151,7 @@ final class Stores {
                     }
                     pool.bought().forEach((ware, count) -> direct.get(ware).merge(type, count * gives, Integer::sum));
                 });
+                plain.add(pool);
                 shared.remove(new Kind(pool.part(), pool.fixing(), pool.ways()));
             }
         }
@@ -172,12 +174,12 @@ final class Stores {
         return pools;
     }
 
-    List<Room> rooms() {
-        return rooms;
+    /** Parts that only one way of building is worth considering for. */
+    List<Pool> plain() {
+        return plain;
     }
 
-    /** Whether a ware brings anything that is needed. */
-    boolean helps(int ware) {
-        return !direct.get(ware).isEmpty() || pools().stream().anyMatch(pool -> pool.bought().containsKey(ware));
+    List<Room> rooms() {
+        return rooms;
     }
 }

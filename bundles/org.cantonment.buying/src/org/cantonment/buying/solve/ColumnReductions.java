@@ -116,10 +116,13 @@ final class ColumnReductions {
         return shortest;
     }
 
-    /** Whether one of j in place of one of k costs no more and helps each row as much. */
+    /**
+     * Whether one of j in place of one of k costs no more and helps each row as much. Of two that cost the same the earlier
+     * is preferred.
+     */
     private boolean betters(int j, int k) {
         int order = draft.compare(j, k);
-        if (order > 0 || order == 0 && j > k && same(j, k)) {
+        if (order > 0 || order == 0 && j > k && (draft.worth(j) != 0 || same(j, k))) {
             return false;
         }
         int p = 0;
@@ -133,7 +136,7 @@ final class ColumnReductions {
                 return false;
             }
         }
-        return order < 0 || j < k || !same(j, k);
+        return true;
     }
 
     private boolean same(int j, int k) {

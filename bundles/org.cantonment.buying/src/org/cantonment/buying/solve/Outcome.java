@@ -21,14 +21,16 @@ public final class Outcome {
     private final long bound;
     private final long nodes;
     private final long pivots;
+    private final boolean settled;
 
-    Outcome(State state, long[] values, long cost, long bound, long nodes, long pivots) {
+    Outcome(State state, long[] values, long cost, long bound, long nodes, long pivots, boolean settled) {
         this.state = state;
         this.values = values;
         this.cost = cost;
         this.bound = bound;
         this.nodes = nodes;
         this.pivots = pivots;
+        this.settled = settled;
     }
 
     /** How it ended. */
@@ -57,6 +59,11 @@ public final class Outcome {
     /** Nothing costs less; proven in whole numbers. {@link Long#MIN_VALUE} while nothing is known. */
     public long bound() {
         return bound;
+    }
+
+    /** Whether none of the same cost is preferred; only where the best is proven can it be sure. */
+    public boolean settled() {
+        return settled;
     }
 
     /** How many places of the search were looked at. */

@@ -59,6 +59,12 @@ public final class ProgrammeMaker {
             return terms.values().stream().allMatch(factor -> factor == 0);
         }
 
+        /** What it is at these values. */
+        public long value(long[] values) {
+            return terms.entrySet().stream().mapToLong(term -> Math.multiplyExact(term.getValue(), values[term.getKey()]))
+                    .reduce(0, Math::addExact);
+        }
+
         private Row row(long sign, long least) {
             terms.values().removeIf(factor -> factor == 0);
             int[] at = new int[terms.size()];

@@ -1,5 +1,6 @@
 package org.cantonment.buying.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -39,6 +40,7 @@ final class Search {
     private long numbers;
     private boolean stopped;
     private final boolean firstWillDo;
+    private double[] rootWeights;
 
     Search(Programme programme, long[] start, boolean firstWillDo, Limits limits, CancelToken cancel, Progress progress) {
         this.programme = programme;
@@ -81,10 +83,25 @@ final class Search {
         }
         if (stopped) {
             return new Outcome(Outcome.State.STOPPED, best, bestCost, Math.min(open.least(bound), bestCost), nodes,
-                    tableau.pivots());
+                    tableau.pivots(), false);
         }
         return new Outcome(best == null ? Outcome.State.IMPOSSIBLE : Outcome.State.PROVEN, best, bestCost, bestCost,
-                nodes, tableau.pivots());
+                nodes, tableau.pivots(), true);
+    }
+
+    /** The programme with its bounds narrowed to values that can cost so much at the most. */
+    Programme narrowed(long most) {
+        long[] low = rootLower.clone();
+        long[] high = rootUpper.clone();
+        if (rootWeights != null && safe.reckon(tableau, rootWeights, low, high)) {
+            safe.narrow(most, low, high);
+        }
+        List<Column> narrow = new ArrayList<>();
+        for (int j = 0; j < n; j++) {
+            Column column = columns.get(j);
+            narrow.add(new Column(column.name(), column.cost(), low[j], high[j], column.rank()));
+        }
+        return new Programme(narrow, programme.rows());
     }
 
     private Place root() {
@@ -144,7 +161,11 @@ final class Search {
                 return null;
             }
         } else {
-            if (safe.reckon(tableau, duals(), lower, upper)) {
+            double[] weights = duals();
+            if (place.depth() == 0) {
+                rootWeights = weights;
+            }
+            if (safe.reckon(tableau, weights, lower, upper)) {
                 known = Math.max(known, safe.roundedUp(step));
             }
             if (known >= bestCost) {

@@ -1,7 +1,6 @@
 package org.cantonment.buying.solve;
 
 import java.util.Arrays;
-import java.util.List;
 
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
@@ -14,29 +13,31 @@ public final class Solver {
 
     /** Least cost. Never throws when it is cancelled: it then says the best so far, and the bound. */
     public static Outcome solve(Programme programme, Limits limits, CancelToken cancel, Progress progress) {
-        return solve(programme, List.of(), limits, cancel, progress);
+        return solve(programme, Preference.NONE, limits, cancel, progress);
     }
 
-    /**
-     * Least cost; the tiers are only told, so that nothing is reduced away that would be preferred among equals.
-     *
-     * @param tiers further costs, one for each column, the weightier first
-     */
-    static Outcome solve(Programme programme, List<long[]> tiers, Limits limits, CancelToken cancel, Progress progress) {
-        Reduction reduction = Reduction.of(programme, tiers);
+    /** Least cost, and among the values of least cost those that are preferred. */
+    public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
+            Progress progress) {
+        Reduction reduction = Reduction.of(programme, preference.tiers());
         if (reduction.impossible()) {
-            return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, 0, 0);
+            return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, 0, 0, true);
         }
         Gathering all = new Gathering(programme, reduction);
-        for (int i = 0; i < reduction.parts().size() && !all.impossible(); i++) {
+        int parts = reduction.parts().size();
+        for (int i = 0; i < parts && parts > 1 && !all.impossible(); i++) {
             Programme part = reduction.parts().get(i).programme();
-            if (reduction.parts().size() > 1) {
-                all.put(i, new Search(part, null, true, all.rest(limits), cancel, progress).run());
-            }
+            all.put(i, new Search(part, null, true, all.rest(limits), cancel, progress).run());
         }
-        for (int i = 0; i < reduction.parts().size() && !all.impossible(); i++) {
-            Programme part = reduction.parts().get(i).programme();
-            all.put(i, new Search(part, all.start(i), false, all.rest(limits), cancel, progress).run());
+        for (int i = 0; i < parts && !all.impossible(); i++) {
+            Reduction.Part part = reduction.parts().get(i);
+            Search search = new Search(part.programme(), all.start(i), false, all.rest(limits), cancel, progress);
+            Outcome outcome = search.run();
+            if (outcome.state() == Outcome.State.PROVEN && !preference.isNone()) {
+                outcome = new Ties(part, preference.order(part.columns()), outcome, cancel).settle(search);
+            }
+            all.put(i, outcome);
+            progress.at(i + 1, parts, "searching");
         }
         return all.outcome();
     }
@@ -76,7 +77,7 @@ public final class Solver {
 
         Outcome outcome() {
             if (impossible()) {
-                return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, nodes, pivots);
+                return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, nodes, pivots, true);
             }
             long[] values = reduction.fixed().clone();
             boolean found = true;
@@ -93,13 +94,14 @@ public final class Solver {
             }
             long bound = bound();
             if (!found) {
-                return new Outcome(Outcome.State.STOPPED, null, Long.MAX_VALUE, bound, nodes, pivots);
+                return new Outcome(Outcome.State.STOPPED, null, Long.MAX_VALUE, bound, nodes, pivots, true);
             }
             if (!programme.holds(values)) {
                 throw new IllegalStateException("The values found do not hold in the programme asked about");
             }
             return new Outcome(proven ? Outcome.State.PROVEN : Outcome.State.STOPPED, values, programme.cost(values),
-                    proven ? programme.cost(values) : bound, nodes, pivots);
+                    proven ? programme.cost(values) : bound, nodes, pivots,
+                    Arrays.stream(parts).allMatch(Outcome::settled));
         }
 
         /** What is fixed costs what it costs; where nothing is known of a part, the cheaper bound of each column. */
