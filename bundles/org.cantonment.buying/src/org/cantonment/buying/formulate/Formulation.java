@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -41,6 +42,16 @@ public final class Formulation {
 
     /** Puts the programme together. */
     public Formulation(Question question) {
+        this(question, -1, OptionalLong.empty());
+    }
+
+    /**
+     * The programme that asks for as little money as can be beyond the budget of one stage.
+     *
+     * @param helped the stage; -1 for the usual programme
+     * @param total what all stages together may cost at the most
+     */
+    public Formulation(Question question, int helped, OptionalLong total) {
         this.question = question;
         wares = Copies.of(question.market().wares());
         for (Target target : question.targets()) {
@@ -57,8 +68,9 @@ public final class Formulation {
             hall.add(t, wants.get(t));
         }
         hall.finish();
-        purchases.terms();
-        programme = maker.make();
+        int more = purchases.settle(helped);
+        total.ifPresent(most -> maker.atMost(purchases.total(), most));
+        programme = helped < 0 ? maker.make() : maker.make(more);
     }
 
     private void convert() {
@@ -152,21 +164,26 @@ public final class Formulation {
         return wares;
     }
 
-    /** Among plans of the same cost: the fewest pieces bought, then the fewest boxes, then by code, earlier stages first. */
+    /**
+     * Among plans of the same cost: the fewest pieces bought, then the fewest boxes, then nothing sooner than it is wanted,
+     * then by code.
+     */
     public Preference preference() {
         long[] pieces = new long[programme.columns().size()];
         long[] boxes = new long[pieces.length];
+        long[] early = new long[pieces.length];
         List<Integer> order = new ArrayList<>();
         for (int w = 0; w < wares.size(); w++) {
-            for (int column : purchases.columns(w)) {
-                if (column != NONE) {
-                    pieces[column] = wares.get(w).pieces();
-                    boxes[column] = wares.get(w).boxes();
-                    order.add(column);
-                }
+            int[] columns = purchases.columns(w);
+            for (int s = 0; s < columns.length && columns[s] != NONE; s++) {
+                pieces[columns[s]] = wares.get(w).pieces();
+                boxes[columns[s]] = wares.get(w).boxes();
+                early[columns[s]] = (long) wares.get(w).boxes() * (columns.length - 1 - s);
+                order.add(columns[s]);
             }
         }
-        return new Preference(List.of(pieces, boxes), order.stream().mapToInt(Integer::intValue).toArray());
+        List<long[]> tiers = question.stages().size() > 1 ? List.of(pieces, boxes, early) : List.of(pieces, boxes);
+        return new Preference(tiers, order.stream().mapToInt(Integer::intValue).toArray());
     }
 
     /** How many purchases of each ware in each stage. */
@@ -220,9 +237,18 @@ public final class Formulation {
         return times;
     }
 
-    /** What the orders of a stage cost: goods, sending, and what is taken off. */
-    public Purchases.Bill bill(long[] values, int stage) {
-        return purchases.bill(values, stage);
+    /** What the orders of a stage cost. */
+    public Paid paid(long[] values, int stage) {
+        return purchases.paid(values, stage);
+    }
+
+    /** What orders cost, in the least unit of the currency of account. */
+    public record Paid(long goods, long sending, long off) {
+
+        /** What is paid in all. */
+        public long total() {
+            return goods + sending - off;
+        }
     }
 
     /** A part and how it is built. */

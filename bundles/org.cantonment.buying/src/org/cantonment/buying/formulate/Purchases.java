@@ -10,24 +10,16 @@ import java.util.TreeMap;
 import org.cantonment.buying.market.Terms;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.solve.Column;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
 import org.cantonment.domain.common.Id;
 
 /** How many of each ware are bought in each stage, at what cost. */
-public final class Purchases {
+final class Purchases {
 
     /** More than is bought or built of anything. */
     static final int MANY = 100_000;
-
-    /**
-     * What orders cost, in the least unit of the currency of account.
-     *
-     * @param sending by seller
-     * @param off by seller
-     */
-    public record Bill(long goods, Map<Id, Long> sending, Map<Id, Long> off) {
-    }
 
     private final Question question;
     private final List<Ware> wares;
@@ -38,6 +30,7 @@ public final class Purchases {
     private final Map<Id, List<Integer>> bySeller = new TreeMap<>();
     private final Map<Id, List<int[]>> bringing = new HashMap<>();
     private final List<SellerRows> sellers = new ArrayList<>();
+    private final Sum total = new Sum();
 
     Purchases(Question question, List<Ware> wares, Stores stores, List<Wants> wants, ProgrammeMaker maker) {
         this.question = question;
@@ -132,8 +125,13 @@ public final class Purchases {
         return bringing.containsKey(type);
     }
 
-    /** Adds what sellers ask beside their prices, and the budgets. */
-    void terms() {
+    /**
+     * Adds what sellers ask beside their prices, and the budgets.
+     *
+     * @param helped the stage whose budget may be exceeded; -1 for none
+     * @return what the budget is exceeded by, as a column; {@link Formulation#NONE} for none
+     */
+    int settle(int helped) {
         int stages = question.stages().size();
         List<Sum> spent = new ArrayList<>();
         for (int s = 0; s < stages; s++) {
@@ -156,7 +154,15 @@ public final class Purchases {
                 }
             }
         }
-        budgets(spent);
+        spent.forEach(sum -> total.add(1, sum));
+        int more = helped < 0 ? Formulation.NONE : maker.column("more money in " + helped, 0, 0, Column.MOST, 0);
+        budgets(spent, helped, more);
+        return more;
+    }
+
+    /** What all stages cost together. */
+    Sum total() {
+        return total;
     }
 
     private long upper(int ware) {
@@ -166,9 +172,9 @@ public final class Purchases {
         return Math.min(Math.min(one.most(), MANY), Math.max(asked, Math.max(useful[ware], reach)));
     }
 
-    private void budgets(List<Sum> spent) {
+    private void budgets(List<Sum> spent, int helped, int more) {
         Sum all = new Sum();
-        long total = 0;
+        long sum = 0;
         for (int s = 0; s < spent.size(); s++) {
             if (question.stages().get(s).budget().isEmpty()) {
                 if (question.saved()) {
@@ -177,30 +183,31 @@ public final class Purchases {
                 continue;
             }
             long budget = question.stages().get(s).budget().get().getAmountMinorLong();
-            if (question.saved()) {
-                all.add(1, spent.get(s));
-                total += budget;
-                maker.atMost(new Sum().add(1, all), total);
-            } else {
-                maker.atMost(spent.get(s), budget);
+            all.add(1, spent.get(s));
+            sum += budget;
+            Sum limited = new Sum().add(1, question.saved() ? all : spent.get(s));
+            if (helped >= 0 && (question.saved() ? s >= helped : s == helped)) {
+                limited.add(-1, more);
             }
+            maker.atMost(limited, question.saved() ? sum : budget);
         }
     }
 
-    Bill bill(long[] values, int stage) {
+    Formulation.Paid paid(long[] values, int stage) {
         long goods = 0;
         for (int w = 0; w < wares.size(); w++) {
             if (columns[w][stage] != Formulation.NONE) {
                 goods += wares.get(w).cost().getAmountMinorLong() * values[columns[w][stage]];
             }
         }
-        Map<Id, Long> sending = new TreeMap<>();
-        Map<Id, Long> off = new TreeMap<>();
+        long sending = 0;
+        long off = 0;
         for (SellerRows rows : sellers) {
             if (rows.stage() == stage) {
-                rows.read(values, sending, off);
+                sending += rows.sending(values);
+                off += rows.off(values);
             }
         }
-        return new Bill(goods, sending, off);
+        return new Formulation.Paid(goods, sending, off);
     }
 }

@@ -2,14 +2,12 @@ package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.buying.market.Terms;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
-import org.cantonment.domain.common.Id;
 import org.joda.money.Money;
 
 /** What one seller asks and grants for one order: an order is sent for money or free, and gets one discount at most. */
@@ -101,13 +99,11 @@ final class SellerRows {
         }
     }
 
-    void read(long[] values, Map<Id, Long> sending, Map<Id, Long> reduced) {
-        if (paid != Formulation.NONE && values[paid] > 0) {
-            sending.put(terms.seller(), terms.postage().get().getAmountMinorLong());
-        }
-        long sum = off.stream().mapToLong(column -> values[column]).sum();
-        if (sum > 0) {
-            reduced.put(terms.seller(), sum);
-        }
+    long sending(long[] values) {
+        return paid != Formulation.NONE ? values[paid] * terms.postage().get().getAmountMinorLong() : 0;
+    }
+
+    long off(long[] values) {
+        return off.stream().mapToLong(column -> values[column]).sum();
     }
 }

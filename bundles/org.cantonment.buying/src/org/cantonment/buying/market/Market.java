@@ -47,6 +47,19 @@ public record Market(Catalogue catalogue, List<Ware> wares, Map<Id, Terms> terms
         return new Market(catalogue, wares.stream().filter(ware -> days(ware) <= days).toList(), terms, unpriced, findings);
     }
 
+    /** What is left to be had after these purchases. */
+    public Market after(Map<Id, Integer> boughtByLine) {
+        List<Ware> left = new ArrayList<>();
+        for (Ware ware : wares) {
+            int most = ware.most() - boughtByLine.getOrDefault(ware.line(), 0);
+            if (most > 0) {
+                left.add(new Ware(ware.line(), ware.box(), ware.boxes(), ware.title(), ware.code(), ware.seller(),
+                        ware.price(), ware.cost(), most, ware.load(), ware.pieces()));
+            }
+        }
+        return new Market(catalogue, left, terms, unpriced, findings);
+    }
+
     /** The days until a ware is there. */
     public int days(Ware ware) {
         return Optional.ofNullable(terms.get(ware.seller())).map(one -> one.days().orElse(0)).orElse(0);

@@ -37,6 +37,16 @@ public final class ProgrammeMaker {
         return new Programme(columns, rows);
     }
 
+    /** The programme as it stands, but all that costs is one column, one for each. */
+    public Programme make(int costly) {
+        List<Column> priced = new ArrayList<>();
+        for (int j = 0; j < columns.size(); j++) {
+            Column column = columns.get(j);
+            priced.add(new Column(column.name(), j == costly ? 1 : 0, column.lower(), column.upper(), column.rank()));
+        }
+        return new Programme(priced, rows);
+    }
+
     /** A sum of factors times columns. */
     public static final class Sum {
 
