@@ -104,6 +104,11 @@ public final class Grower {
         return new Shortfall(stage, missing, available.plus(missing), available);
     }
 
+    /** The stages with no end of money. */
+    private List<Stage> open() {
+        return question.stages().stream().map(stage -> new Stage(stage.ordered(), stage.stands(), Optional.empty())).toList();
+    }
+
     private Optional<Money> stepwise() {
         if (question.stages().size() < 2) {
             return Optional.empty();
@@ -120,11 +125,8 @@ public final class Grower {
                 shelf = shelf.plus(one.ware().load());
             }
         }
-        List<Stage> stages = new ArrayList<>(question.stages());
-        Stage begun = stages.get(0);
-        stages.set(0, new Stage(begun.ordered(), begun.stands(), begun.budget().map(one -> one.minus(first.get().total()))));
-        Question rest = new Question(question.market().after(bought), shelf, question.targets(), stages,
-                question.saved(), question.atLeast());
+        Question rest = new Question(question.market().after(bought), shelf, question.targets(), open(), false,
+                question.atLeast());
         return Planner.plan(rest, currency, cancel, progress).plan().filter(Plan::proven)
                 .map(plan -> plan.total().plus(first.get().total()));
     }
@@ -134,9 +136,7 @@ public final class Grower {
         if (question.stages().get(0).budget().isEmpty()) {
             return Optional.empty();
         }
-        List<Stage> open = question.stages().stream()
-                .map(stage -> new Stage(stage.ordered(), stage.stands(), Optional.empty())).toList();
-        Optional<Plan> free = Planner.plan(question.with(open, question.saved()), currency, cancel, progress).plan();
+        Optional<Plan> free = Planner.plan(question.with(open(), false), currency, cancel, progress).plan();
         if (free.isEmpty() || !free.get().proven() || !free.get().total().isLessThan(plan.total())) {
             return Optional.empty();
         }

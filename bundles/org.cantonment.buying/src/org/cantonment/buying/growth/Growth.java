@@ -12,7 +12,8 @@ import org.joda.money.Money;
  * @param answer the plan, with one target or more in each stage
  * @param accounts the money, stage by stage; empty if there is no plan
  * @param shortfall where there is no plan for want of money: the first stage that cannot be done
- * @param stepwise what it all costs at best after the cheapest first step, looked at alone; empty if that leads nowhere
+ * @param stepwise what it all costs at best, budgets left aside, after the step that is cheapest for the first stage alone;
+ *         empty if that leads nowhere
  * @param advice how little more in the first stage would make it cheaper, and by how much
  */
 public record Growth(Answer answer, List<Account> accounts, Optional<Shortfall> shortfall, Optional<Money> stepwise,
