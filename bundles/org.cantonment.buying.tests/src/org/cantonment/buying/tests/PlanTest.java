@@ -10,9 +10,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 
+import org.cantonment.buying.plan.Alternatives;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Plan;
+import org.cantonment.buying.plan.Priorities;
+import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Stage;
+import org.cantonment.buying.plan.Target;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Progress;
+import org.cantonment.domain.finding.Finding;
 import org.cantonment.stock.supply.Supply;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -137,10 +146,63 @@ class PlanTest {
         assertEquals("", text(plan));
     }
 
-    @Test
-    void whatNobodySellsHasNoPlan() {
-        Answer answer = marsh().ask(Supply.NONE, target("A", "1 Barge"));
+    private static void lacks(Shop shop, String code, Question question) {
+        Answer answer = Shop.ask(question);
         assertTrue(answer.impossible());
         assertFalse(answer.plan().isPresent());
+        assertEquals(List.of(code), answer.findings().stream().map(Finding::code).toList());
+    }
+
+    @Test
+    void saysWhyThereIsNoPlan() {
+        Shop shop = marsh().pieces("Barge").box("Barges", "1 Barge", "").box("Old", "2 Staff", "3.00", 2, List.of(), false);
+        List<Target> barge = List.of(target("A", "1 Barge"));
+        lacks(shop, "buying.no-price", Question.of(shop.market(), Supply.NONE, barge));
+        lacks(shop, "buying.nobody-sells", Question.of(marsh().market(), Supply.NONE, barge));
+        lacks(shop, "buying.too-few", Question.of(shop.market().without(List.of(Shop.id("Heads"))), Supply.NONE,
+                List.of(target("A", "5 Staff"))));
+        lacks(shop, "buying.budget", Question.of(shop.market(), Supply.NONE, List.of(target("A", "12 Foot")))
+                .with(List.of(Stage.OPEN.with(eur("0.00"))), false));
+        lacks(shop, "buying.no-price", Question.of(shop.market(), Supply.NONE, List.of(target("A", "1 Foot")))
+                .buying(Map.of(Shop.id("Barges"), 1)));
+    }
+
+    @Test
+    void pricesOfNothingCostNothing() {
+        Shop shop = new Shop().pieces("Foot").box("Gift", "5 Foot", "0.00");
+        Plan plan = shop.plan(Supply.NONE, target("A", "12 Foot"));
+        assertEquals("3 Gift", text(plan));
+        assertEquals(eur("0.00"), plan.total());
+    }
+
+    @Test
+    void listsByPriorityUnderABudget() {
+        Shop shop = marsh();
+        Question question = Question.of(shop.market(), Supply.NONE,
+                List.of(target("First", "12 Foot"), target("Dear", "24 Foot, 3 Car"), target("Last", "5 Staff, 10 Foot")));
+        Priorities kept = Priorities.of(question, eur("30.00"), Shop.EUR, CancelToken.NEVER, Progress.SILENT);
+        assertEquals(List.of("First", "Last"), kept.kept().stream().map(Target::title).toList());
+        assertEquals(eur("27.00"), kept.answer().plan().orElseThrow().total());
+        assertEquals(eur("54.00"), kept.left().get(0).together().orElseThrow());
+    }
+
+    @Test
+    void nextBestPlansHaveOtherBoxes() {
+        Shop shop = new Shop().pieces("Foot").box("A", "6 Foot", "6.00").box("B", "9 Foot", "8.00").box("C", "20 Foot",
+                "15.00");
+        List<Plan> plans = Alternatives.of(Question.of(shop.market(), Supply.NONE, List.of(target("L", "18 Foot"))),
+                eur("3.00"), 10, Shop.EUR, CancelToken.NEVER);
+        assertEquals(List.of("1 C", "2 B", "3 A"), plans.stream().map(Shop::text).toList());
+        assertEquals(List.of(eur("15.00"), eur("16.00"), eur("18.00")), plans.stream().map(Plan::total).toList());
+    }
+
+    @Test
+    void aThousandListsAreOneQuestion() {
+        Shop shop = marsh();
+        Target[] lists = new Target[1000];
+        for (int i = 0; i < lists.length; i++) {
+            lists[i] = target("L" + i, (1 + i % 50) + " Foot, " + (1 + i % 7) + " Car, " + (1 + i % 3) + " Staff");
+        }
+        assertEquals(eur("157.00"), shop.plan(Supply.NONE, lists).total());
     }
 }

@@ -159,6 +159,47 @@ public final class Formulation {
         return programme;
     }
 
+    /**
+     * How many there are of something.
+     *
+     * @param least from 0
+     */
+    public record Between(long least, long most) {
+
+        /** None or more. */
+        public static final Between ANY = new Between(0, Long.MAX_VALUE);
+
+        /** The same, but no fewer than these. */
+        public Between atLeast(long other) {
+            return new Between(Math.max(least, other), most);
+        }
+
+        /** The same, but no more than these. */
+        public Between atMost(long other) {
+            return new Between(least, Math.min(most, other));
+        }
+    }
+
+    /** The programme where of some wares, by their lines, so many are bought in all stages together. */
+    public Programme within(Map<Id, Between> bounds) {
+        ProgrammeMaker more = new ProgrammeMaker(programme);
+        bounds.forEach((line, between) -> {
+            Sum all = new Sum();
+            for (int w = 0; w < wares.size(); w++) {
+                if (wares.get(w).line().equals(line) && purchases.columns(w)[0] != NONE) {
+                    Arrays.stream(purchases.columns(w)).forEach(column -> all.add(1, column));
+                }
+            }
+            if (between.least() > 0) {
+                more.atLeast(all, between.least());
+            }
+            if (between.most() < Long.MAX_VALUE) {
+                more.atMost(all, between.most());
+            }
+        });
+        return more.make();
+    }
+
     /** The wares, as the answers number them: some stand there several times, once for each that is bought. */
     public List<Ware> wares() {
         return wares;

@@ -2,6 +2,7 @@ package org.cantonment.buying.market;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.TreeMap;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.supply.Supply;
 
 /**
  * What can be had on a day.
@@ -17,16 +19,16 @@ import org.cantonment.stock.Catalogue;
  * @param catalogue what the books know, lots included
  * @param wares in the order of their codes, then of their boxes, then of their sellers
  * @param terms by seller
- * @param unpriced the boxes that no price is known for on that day
+ * @param unpriced the boxes that no price is known for on that day, with what they bring
  * @param findings what was left out, and why
  */
-public record Market(Catalogue catalogue, List<Ware> wares, Map<Id, Terms> terms, List<Id> unpriced,
+public record Market(Catalogue catalogue, List<Ware> wares, Map<Id, Terms> terms, Map<Id, Supply> unpriced,
         List<Finding> findings) {
 
     public Market {
         wares = List.copyOf(wares);
         terms = Map.copyOf(terms);
-        unpriced = List.copyOf(unpriced);
+        unpriced = Collections.unmodifiableMap(new TreeMap<>(unpriced));
         findings = List.copyOf(findings);
     }
 

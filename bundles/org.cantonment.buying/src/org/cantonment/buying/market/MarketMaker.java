@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.domain.common.EraOrder;
@@ -27,6 +29,7 @@ import org.cantonment.domain.range.Range;
 import org.cantonment.domain.range.Seller;
 import org.cantonment.domain.range.Stock;
 import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.stock.supply.Supply;
 import org.joda.money.Money;
 
 /** Reads ranges for one day. */
@@ -68,8 +71,10 @@ public final class MarketMaker {
         }
         wares.sort(Comparator.comparing(Ware::code).thenComparing(Ware::box).thenComparing(Ware::seller)
                 .thenComparing(Ware::line));
-        List<Id> unpriced = boxes.keySet().stream()
-                .filter(id -> wares.stream().noneMatch(ware -> ware.box().equals(id))).toList();
+        Map<Id, Supply> unpriced = new TreeMap<>();
+        Set<Id> priced = new HashSet<>();
+        wares.forEach(ware -> priced.add(ware.box()));
+        boxes.keySet().stream().filter(id -> !priced.contains(id)).forEach(id -> unpriced.put(id, loads.of(id, 1)));
         return new Market(loads.catalogue(), wares, terms, unpriced, findings);
     }
 

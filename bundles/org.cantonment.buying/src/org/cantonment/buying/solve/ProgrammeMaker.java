@@ -11,6 +11,16 @@ public final class ProgrammeMaker {
     private final List<Column> columns = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
 
+    /** Begins with nothing. */
+    public ProgrammeMaker() {
+    }
+
+    /** Begins with a programme. */
+    public ProgrammeMaker(Programme begun) {
+        columns.addAll(begun.columns());
+        rows.addAll(begun.rows());
+    }
+
     /** A column, and its number. */
     public int column(String name, long cost, long lower, long upper, int rank) {
         columns.add(new Column(name, cost, lower, upper, rank));
