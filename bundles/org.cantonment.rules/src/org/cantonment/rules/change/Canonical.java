@@ -17,6 +17,7 @@ final class Canonical {
     static String key(ForceList list) {
         StringBuilder key = new StringBuilder();
         write(list.body(), key);
+        list.contingents().forEach(contingent -> write(contingent.body(), key.append('\n')));
         return key.toString();
     }
 

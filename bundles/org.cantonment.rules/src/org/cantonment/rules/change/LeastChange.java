@@ -1,53 +1,71 @@
 package org.cantonment.rules.change;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.finding.Action;
-import org.cantonment.domain.finding.Finding;
-import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.Judge;
-import org.cantonment.rules.Requirements;
 import org.cantonment.rules.Verdict;
-import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
 /**
- * Searches for the least change that makes a list legal: fewest points moved, then fewest units touched, then the same
- * every time. Every finding names changes of which at least one is needed; lists are looked at in the order of what was
- * moved, so that the first legal one is the least. Considered are units and formations taken out, put in or replaced by
- * their successors, strengths and options; not considered is moving a unit from one formation to another, or into or out
- * of a contingent.
+ * Searches for the least change that makes a list legal: fewest points moved, then fewest units touched, then the one
+ * that touches what stands earlier in the list, and then the same every time.
+ *
+ * <p>Considered is everything of this kind, in any combination: units, formations and supports taken out, whole or some
+ * of an entry; units at any strength and with any options, and formations, put in wherever a billet or support might take
+ * them, also into formations that were put in; other strengths and options; the successor in a unit's place; and an entry
+ * no longer held to its billet. A unit that goes from one formation to another is taken out there and put in here. What
+ * stands in a formation that is written with a number changes in all of them. Not considered are names: what is put in
+ * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation.
+ *
+ * <p>How it stays exact: every breach becomes a {@link Need}, a set of edits of which every legal list holds enough, and
+ * the search branches over the edits of one need, each standing for all changes with it and without those before it. So
+ * no change is looked at twice and none is missed. What a state must at least come to is known from its needs, each a
+ * knapsack to be filled; states are looked at in that order, so that the first legal list is the least.
  */
 public final class LeastChange {
 
-    private final Ruling now;
-    private final Ruling written;
-    private final Situation situation;
-    private final Fielding fielding;
-    private final PriorityQueue<State> queue = new PriorityQueue<>(Comparator.comparingLong(State::moved)
-            .thenComparingInt(State::units).thenComparing(State::key)
-            .thenComparingInt(state -> state.actions().size()));
-    private final Set<String> seen = new HashSet<>();
-    private final List<Answer> answers = new ArrayList<>();
+    /** How many lists to look at before giving up, where nobody says otherwise. */
+    public static final int MOST = 50_000;
 
-    /** A list that was reached, and how. */
-    private record State(ForceList list, List<Action> actions, long moved, int units, String key) {
+    /** How many lists to look at for some legal list when the search was given up. */
+    private static final int MOST_DIVE = 2_000;
+
+    private final Ruling now;
+    private final Situation situation;
+    private final Stock stock;
+    private final Board board;
+    private final PriorityQueue<Item> queue = new PriorityQueue<>();
+    private final List<Answer> answers = new ArrayList<>();
+    private final Set<String> seen = new HashSet<>();
+    private int numbers;
+
+    /** What stands in the queue: a way on, or a legal list at its exact place. */
+    private record Item(long cost, int[] positions, int number, Expansion expansion, Answer answer)
+            implements Comparable<Item> {
+
+        @Override
+        public int compareTo(Item other) {
+            int order = Long.compare(cost, other.cost);
+            order = order == 0 ? Arrays.compare(positions, other.positions) : order;
+            return order == 0 ? Integer.compare(number, other.number) : order;
+        }
     }
 
-    private LeastChange(Ruling now, Ruling written, Situation situation, Fielding fielding) {
+    private LeastChange(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding) {
         this.now = now;
-        this.written = written;
         this.situation = situation;
-        this.fielding = fielding;
+        this.board = new Board(now, written, situation, list, fielding != Fielding.ALL);
+        this.stock = new Stock(board, fielding);
     }
 
     /**
@@ -56,101 +74,114 @@ public final class LeastChange {
      * @param now the rules that the list is to be legal under
      * @param written the rules it was written under: what is taken out moves its points under these
      * @param fielding what the player owns, or {@link Fielding#ALL}
-     * @param wanted how many answers, at least 1
+     * @param wanted how many answers, at least 1; none of them holds another
      * @param most how many lists to look at before giving up; each costs one judging
      * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
      */
     public static Found search(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding,
             int wanted, int most) {
-        return new LeastChange(now, written, situation, fielding).run(list, wanted, most);
+        return new LeastChange(now, written, list, situation, fielding).run(wanted, most);
     }
 
-    private Found run(ForceList list, int wanted, int most) {
-        put(new State(list, List.of(), 0, 0, Canonical.key(list)));
-        Set<String> closed = new HashSet<>();
-        int looked = 0;
-        while (!queue.isEmpty() && answers.size() < wanted && looked < most) {
-            State state = queue.poll();
-            if (closed.add(state.key())) {
-                situation.cancel().check();
-                looked++;
-                look(state);
+    /** What a state turned out to be: legal, or on its way, or neither. */
+    private record Look(State state, Answer answer, long exact, Expansion expansion) {
+    }
+
+    private Found run(int wanted, int most) {
+        State root = State.of(board);
+        put(look(root, 0));
+        int looked = 1;
+        while (!queue.isEmpty() && answers.size() < wanted && (looked < most || queue.peek().answer() != null)) {
+            Item item = queue.poll();
+            if (item.answer() != null) {
+                if (seen.add(Canonical.key(item.answer().after()))) {
+                    answers.add(item.answer());
+                }
+                continue;
             }
+            looked++;
+            State child = item.expansion().take();
+            put(item.expansion());
+            put(look(child, item.cost()));
         }
         boolean complete = queue.isEmpty() || answers.size() >= wanted;
-        long bound = queue.isEmpty() ? Long.MAX_VALUE : queue.peek().moved();
+        long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
+        if (!complete && answers.isEmpty()) {
+            dive(root);
+        }
         return new Found(answers, complete, bound);
     }
 
-    private void put(State state) {
-        if (seen.add(state.key() + '@' + state.moved() + '/' + state.units())) {
-            queue.add(state);
+    private void put(Look look) {
+        if (look.answer() != null) {
+            queue.add(new Item(look.exact(), look.state().positions(Math.max(look.state().units(), look.answer().units())), numbers++, null, look.answer()));
+        } else if (look.expansion() != null) {
+            put(look.expansion());
         }
     }
 
-    private void look(State state) {
-        Verdict verdict = Judge.judge(now, state.list(), situation);
-        List<Edit> branches;
-        if (verdict.legal()) {
-            Set<Id> lacking = fielding.lacking(Requirements.of(now, state.list(), Map.of()));
-            if (lacking.isEmpty()) {
-                answers.add(new Answer(state.actions(), state.moved(), state.units(), state.list(), verdict));
+    private void put(Expansion expansion) {
+        if (expansion.hasNext()) {
+            queue.add(new Item(expansion.cost(), expansion.positions(), numbers++, expansion, null));
+        }
+    }
+
+    /** The search was given up: takes the best way on from each list until one is legal, going back where there is none. */
+    private void dive(State root) {
+        Deque<Expansion> path = new ArrayDeque<>();
+        Look look = look(root, 0);
+        for (int i = 0; i < MOST_DIVE && look.answer() == null; i++) {
+            if (look.expansion() != null && look.expansion().hasNext()) {
+                path.push(look.expansion());
+            }
+            while (!path.isEmpty() && !path.peek().hasNext()) {
+                path.pop();
+            }
+            if (path.isEmpty()) {
                 return;
             }
-            branches = rid(state, lacking);
-        } else {
-            branches = narrowest(state, verdict);
+            long floor = path.peek().cost();
+            look = look(path.peek().take(), floor);
         }
-        for (Edit edit : branches) {
-            ForceList next = ListEdits.apply(state.list(), edit.actions());
-            List<Action> actions = new ArrayList<>(state.actions());
-            actions.addAll(edit.actions());
-            put(new State(next, actions, state.moved() + edit.moved(), state.units() + edit.units(),
-                    Canonical.key(next)));
+        if (look.answer() != null) {
+            answers.add(polished(look).answer());
         }
     }
 
-    private List<Edit> rid(State state, Set<Id> lacking) {
-        Scene scene = new Scene(now, written, situation, state.list());
-        List<Edit> edits = new ArrayList<>();
-        UnitBranches units = new UnitBranches(scene, new Places(scene));
-        for (Node node : scene.nodes()) {
-            if (lacking.contains(node.entry().id())) {
-                edits.addAll(scene.remove(node, false));
-                units.lower(node, edits);
+    /** Leaves out of a change what it does not need: one edit, or two that only answer each other. */
+    private Look polished(Look found) {
+        Look best = found;
+        for (int i = best.state().edits().size() - 1; i >= 0; i = Math.min(i, best.state().edits().size()) - 1) {
+            State one = best.state().without(i);
+            Look less = one == null ? best : look(one, 0);
+            for (int j = i - 1; j >= 0 && one != null && less.answer() == null; j--) {
+                State two = one.without(j);
+                less = two == null ? less : look(two, 0);
             }
-        }
-        return edits;
-    }
-
-    /**
-     * The changes for the breach that leaves the least choice. What the era does not have comes first: only there may a
-     * successor step in, which else would be missing among the changes for other breaches.
-     */
-    private List<Edit> narrowest(State state, Verdict verdict) {
-        Scene scene = new Scene(now, written, situation, state.list());
-        if (situation.points().isPresent() && scene.pointsAdded() > situation.points().getAsInt()) {
-            return List.of();
-        }
-        Places places = new Places(scene);
-        UnitBranches units = new UnitBranches(scene, places);
-        LimitBranches limits = new LimitBranches(scene, places, units);
-        List<Edit> best = null;
-        for (Finding finding : verdict.findings(Severity.BREACH)) {
-            List<Edit> edits = units.of(finding);
-            if (edits == null) {
-                edits = limits.of(finding);
-            }
-            if (edits == null) {
-                return List.of();
-            }
-            if (finding.code().startsWith("era.")) {
-                return edits;
-            }
-            if (best == null || edits.size() < best.size()) {
-                best = edits;
-            }
+            best = less.answer() == null ? best : less;
         }
         return best;
+    }
+
+    private Look look(State state, long floor) {
+        situation.cancel().check();
+        if (!stock.has(state)) {
+            return new Look(state, null, 0, null);
+        }
+        Draft draft = new Draft(board, state);
+        Verdict verdict = Judge.judge(now, draft.list(), situation);
+        Needs needs = new Needs(board, state, draft);
+        Set<Id> lacking = stock.lacking(draft.list(), verdict.legal());
+        if (verdict.legal() && lacking.isEmpty()) {
+            long exact = state.exact();
+            return new Look(state, new Answer(draft.actions(), Cost.moved(exact), Cost.units(exact), draft.list(),
+                    verdict), exact, null);
+        }
+        List<Need> all = needs.of(verdict);
+        if (!lacking.isEmpty()) {
+            all.add(needs.lacking(lacking));
+        }
+        boolean hopeless = all.stream().anyMatch(need -> need.edits().isEmpty());
+        return new Look(state, null, 0, hopeless ? null : new Expansion(state, all, floor));
     }
 }

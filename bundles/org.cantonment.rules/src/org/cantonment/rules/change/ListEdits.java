@@ -30,7 +30,7 @@ public final class ListEdits {
     /**
      * The list with the actions carried out, one after the other. A place that is not in the list is passed over, as are
      * actions that are only words or concern another text. What is added stands last in its place, under an id made of
-     * that place's and what is added.
+     * that place's and what is added; one more of the same is counted there, unless it was changed since.
      */
     public static ForceList apply(ForceList list, List<Action> actions) {
         ForceList edited = list;
@@ -57,7 +57,7 @@ public final class ListEdits {
             return change(list, replace.entry(), entry -> bare(unit(entry, replace.unit(), replace.strength())));
         }
         if (action instanceof AddUnit add) {
-            return add(list, add.parent(), add.support(), fresh(add));
+            return add(list, add.parent(), add.support(), fresh(list, add));
         }
         if (action instanceof MoveEntry move) {
             return move(list, move);
@@ -148,11 +148,47 @@ public final class ListEdits {
         return support ? new Body(body.entries(), entries) : new Body(entries, body.supports());
     }
 
-    private static Entry fresh(AddUnit add) {
+    private static Entry fresh(ForceList list, AddUnit add) {
+        return new Entry(idOf(list, add), add.billet(), add.count(), add.unit(), add.strength(), List.of(),
+                Optional.empty(), "", Optional.empty(), Body.EMPTY, List.of());
+    }
+
+    /** The id that what is added will have. */
+    static Id idOf(ForceList list, AddUnit add) {
         String of = add.strength().isPresent() ? "-" + add.strength().getAsInt() : "";
-        Id id = Id.of(add.parent().text() + "+" + (add.support() ? "support-" : "") + add.unit().text() + of);
-        return new Entry(id, add.billet(), add.count(), add.unit(), add.strength(), List.of(), Optional.empty(), "",
-                Optional.empty(), Body.EMPTY, List.of());
+        String text = add.parent().text() + "+" + (add.support() ? "support-" : "") + add.unit().text() + of;
+        Id id = Id.of(text);
+        for (int i = 2;; i++) {
+            Entry there = find(list.body(), id);
+            for (Contingent some : list.contingents()) {
+                there = there == null ? find(some.body(), id) : there;
+            }
+            if (there == null || alike(there, add)) {
+                return id;
+            }
+            id = Id.of(text + "/" + i);
+        }
+    }
+
+    private static boolean alike(Entry there, AddUnit add) {
+        return there.options().isEmpty() && there.body().entries().isEmpty() && there.body().supports().isEmpty()
+                && there.what().equals(add.unit()) && there.billet().equals(add.billet())
+                && there.strength().equals(add.strength());
+    }
+
+    private static Entry find(Body body, Id id) {
+        Entry found = find(body.entries(), id);
+        return found != null ? found : find(body.supports(), id);
+    }
+
+    private static Entry find(List<Entry> entries, Id id) {
+        for (Entry entry : entries) {
+            Entry found = entry.id().equals(id) ? entry : find(entry.body(), id);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
     }
 
     private static Entry count(Entry entry, int count) {

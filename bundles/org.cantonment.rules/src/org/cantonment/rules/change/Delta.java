@@ -1,0 +1,13 @@
+package org.cantonment.rules.change;
+
+import org.cantonment.domain.common.Id;
+
+/**
+ * What an edit changes about one unit or formation.
+ *
+ * @param count how many more there are; negative if there are fewer
+ * @param least by how much its points rise at least; negative if they fall
+ * @param most by how much they rise at most: the two differ where the price depends on what else is in the list
+ */
+record Delta(Id choice, long count, long least, long most) {
+}

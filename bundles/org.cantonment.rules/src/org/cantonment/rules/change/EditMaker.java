@@ -1,0 +1,210 @@
+package org.cantonment.rules.change;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.rules.Relation;
+import org.cantonment.domain.rules.Successor;
+import org.cantonment.rules.change.Edit.Kind;
+import org.cantonment.rules.muster.Node;
+import org.cantonment.rules.view.BeforeView;
+import org.cantonment.rules.view.BoundView;
+import org.cantonment.rules.view.Choice;
+import org.cantonment.rules.view.FormationView;
+import org.cantonment.rules.view.KeepView;
+import org.cantonment.rules.view.LimitLine;
+import org.cantonment.rules.view.LimitView;
+import org.cantonment.rules.view.Room;
+import org.cantonment.rules.view.Situation;
+import org.cantonment.rules.view.SupportView;
+import org.cantonment.rules.view.TakingView;
+import org.cantonment.rules.view.UnitView;
+
+/** Makes all that may be done to one part of a list. */
+final class EditMaker {
+
+    private final Part part;
+    private final Situation situation;
+    private final Board.Counter counter;
+    private final Prices prices;
+    private final Filling filling;
+    private final Variants variants;
+    private final Map<UnitView, List<Variant>> puttable = new HashMap<>();
+
+    EditMaker(Part part, Situation situation, boolean owned, Board.Counter counter) {
+        this.part = part;
+        this.situation = situation;
+        this.counter = counter;
+        this.prices = new Prices(part.now(), part.written());
+        this.filling = new Filling(part.now(), situation);
+        this.variants = new Variants(part.now(), telling(owned));
+    }
+
+    private Variants.Telling telling(boolean owned) {
+        boolean strengths = false;
+        boolean options = false;
+        for (LimitView limit : part.now().limits()) {
+            for (LimitLine line : limit.lines()) {
+                boolean fixed = line instanceof BoundView || line instanceof KeepView || line instanceof BeforeView
+                        || line instanceof TakingView;
+                strengths |= !fixed || line instanceof TakingView view && view.taking().relation() == Relation.MATCHES;
+                options |= !fixed;
+            }
+        }
+        return new Variants.Telling(strengths, options, owned);
+    }
+
+    Prices prices() {
+        return prices;
+    }
+
+    Filling filling() {
+        return filling;
+    }
+
+    Variants variants() {
+        return variants;
+    }
+
+    /** What may become of one of a group. */
+    void fates(Group group, List<Group> all) {
+        Node node = group.first();
+        if (node.entry().billet().isPresent()) {
+            group.fates().add(fate(Kind.UNPIN, group, null, 0, 0, List.of()));
+        }
+        if (node.formation() != null) {
+            removeFormation(group, all);
+            return;
+        }
+        long price = Prices.now(node);
+        long weight = node.copies() / node.count();
+        Delta gone = gone(node, price, weight);
+        group.fates().add(fate(Kind.REMOVE, group, null, prices.old(node.entry()), 1, List.of(gone)));
+        if (filling.mayTake(node.unit()) || !situation.excuses().isEmpty()) {
+            alter(group, price, weight);
+        }
+        succeed(group, gone, weight);
+        group.fates().sort(Comparator.comparingLong(Edit::cost).thenComparingInt(Edit::id));
+    }
+
+    private static Delta gone(Node node, long price, long weight) {
+        long most = node.unit() == null ? 0 : Prices.surcharge(node.unit());
+        return new Delta(node.choice().id(), -weight, -(price + most) * weight, -price * weight);
+    }
+
+    private static Delta come(UnitView unit, long price, long weight) {
+        return new Delta(unit.id(), weight, price * weight, (price + Prices.surcharge(unit)) * weight);
+    }
+
+    private Edit fate(Kind kind, Group group, Variant variant, long moved, int units, List<Delta> deltas) {
+        long cost = Math.max(0, moved);
+        return new Edit(counter.next(), kind, group, null, variant, null, cost, units, Cost.of(cost, units), deltas,
+                group.position(0));
+    }
+
+    private void alter(Group group, long price, long weight) {
+        Node node = group.first();
+        Variant is = new Variant(node.unit(), node.strength(), node.entry().options(), price);
+        boolean legal = variants.offered(is);
+        for (Variant variant : variants.of(node.unit(), some -> prices.altered(node, some))) {
+            if (!legal || !variants.alike(is, variant)) {
+                long more = (variant.points() - price) * weight;
+                group.fates().add(fate(Kind.ALTER, group, variant, prices.altered(node, variant), 1,
+                        List.of(new Delta(node.choice().id(), 0, more, more))));
+            }
+        }
+    }
+
+    private void succeed(Group group, Delta gone, long weight) {
+        Node node = group.first();
+        Id next = node.unit().permission().successor().orElse(null);
+        if (next == null || !(part.now().choice(next) instanceof UnitView unit) || !filling.mayTake(unit)) {
+            return;
+        }
+        boolean difference = node.unit().successor().filter(Successor::difference).isPresent();
+        long old = prices.old(node.entry());
+        for (Variant variant : variants.of(unit, some -> difference ? Math.abs(some.points() - old) : some.points())) {
+            long moved = difference ? Math.abs(variant.points() - old) : Math.max(0, old) + Math.max(0, variant.points());
+            group.fates().add(fate(Kind.SUCCEED, group, variant, moved, difference ? 1 : 2,
+                    List.of(gone, come(unit, variant.points(), weight))));
+        }
+    }
+
+    /** One of a formation goes with all that is written in it. */
+    private void removeFormation(Group group, List<Group> all) {
+        Node node = group.first();
+        long moved = Math.max(0, prices.old(node.entry()));
+        long units = 0;
+        List<Delta> deltas = new ArrayList<>(List.of(gone(node, Prices.now(node), node.copies() / node.count())));
+        for (Group inside : all) {
+            if (inside.within(group)) {
+                for (Node some : inside.nodes()) {
+                    long each = some.copies() / node.copies();
+                    moved += Math.max(0, prices.old(some.entry())) * each;
+                    units += some.unit() == null ? 0 : each;
+                    deltas.add(gone(some, Prices.now(some), some.copies() / node.count()));
+                }
+            }
+        }
+        group.fates().add(fate(Kind.REMOVE, group, null, moved, (int) Math.min(Integer.MAX_VALUE, units), deltas));
+    }
+
+    /** What may be put in at a place. */
+    void adds(Place place) {
+        for (Choice choice : choices(place)) {
+            if (choice instanceof FormationView formation) {
+                if (filling.cost(choice) < Cost.NEVER) {
+                    addFormation(place, formation);
+                }
+                continue;
+            }
+            for (Variant variant : puttable.computeIfAbsent((UnitView) choice,
+                    unit -> variants.of(unit, Variant::points))) {
+                long moved = Math.max(0, variant.points());
+                place.adds().add(new Edit(counter.next(), Kind.ADD, null, place, variant, null, moved, 1,
+                        Cost.of(moved, 1), List.of(come(variant.unit(), variant.points(), place.weight())),
+                        place.position()));
+            }
+        }
+        place.adds().sort(Comparator.comparingLong(Edit::least).thenComparingInt(Edit::id));
+    }
+
+    private void addFormation(Place place, FormationView formation) {
+        long moved = Math.max(0, formation.points());
+        long points = formation.points() * place.weight();
+        place.adds().add(new Edit(counter.next(), Kind.ADD_FORMATION, null, place, null, formation, moved, 0,
+                filling.cost(formation), List.of(new Delta(formation.id(), place.weight(), points, points)),
+                place.position()));
+    }
+
+    /** Where there are formations, a unit beside them is put under the word support. */
+    private List<Choice> choices(Place place) {
+        if (place.formation() != null) {
+            return filling.takes(place.formation());
+        }
+        BitSet some = new BitSet();
+        if (place.support()) {
+            for (SupportView support : part.now().supports()) {
+                for (Room room : support.rooms()) {
+                    for (int i = room.of().nextChoice(0); i >= 0; i = room.of().nextChoice(i + 1)) {
+                        some.set(i);
+                    }
+                }
+            }
+        }
+        List<Choice> chosen = new ArrayList<>();
+        for (Choice choice : part.now().choices()) {
+            boolean fits = place.support() ? some.get(choice.index())
+                    : choice instanceof FormationView || !part.now().hasFormations();
+            if (fits && filling.mayTake(choice)) {
+                chosen.add(choice);
+            }
+        }
+        return chosen;
+    }
+}

@@ -1,0 +1,16 @@
+package org.cantonment.rules.change;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.rules.muster.Muster;
+import org.cantonment.rules.view.Ruling;
+
+/**
+ * A list without its contingents, or one contingent of it.
+ *
+ * @param now the rules that it is to be legal under
+ * @param written the rules that it was written under
+ * @param muster what is written, laid out under the rules of now
+ * @param first the number of its first entry in the whole list
+ */
+record Part(Id id, Ruling now, Ruling written, Muster muster, int first) {
+}

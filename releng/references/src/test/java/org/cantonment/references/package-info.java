@@ -1,0 +1,2 @@
+/** The engines beside other libraries. */
+package org.cantonment.references;
