@@ -23,6 +23,7 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.notation.text.TextChange;
+import org.cantonment.testkit.Project;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

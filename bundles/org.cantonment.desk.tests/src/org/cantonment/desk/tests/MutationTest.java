@@ -24,6 +24,7 @@ import org.cantonment.desk.files.FolderScan;
 import org.cantonment.desk.judging.Judging;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.testkit.Project;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -1,6 +1,5 @@
 package org.cantonment.desk.tests.outside;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +15,7 @@ import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.notation.text.TextChange;
+import org.cantonment.testkit.Project;
 
 /** A folder under resources/outside, opened as the workbench and the command line open it. Nothing in it is written. */
 final class Books {
@@ -31,14 +31,7 @@ final class Books {
     }
 
     static Books of(String name) {
-        Path at = Path.of("").toAbsolutePath();
-        while (at != null && !Files.isDirectory(at.resolve(PLACE))) {
-            at = at.getParent();
-        }
-        if (at == null) {
-            throw new IllegalStateException("No folder above the working directory has " + PLACE);
-        }
-        return new Books(at.resolve(PLACE).resolve(name));
+        return new Books(Project.file(PLACE).resolve(name));
     }
 
     /** Says something else in a book of the folder, as an editor would that has not saved. */

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.Notation;
 import org.cantonment.notation.text.TextFinding;
+import org.cantonment.testkit.Project;
 import org.junit.jupiter.api.Test;
 
 /** Every sample in docs/notation.md is a book, or part of one, that can be read; names it leaves out are not held against it. */
@@ -25,7 +26,7 @@ class HandbookSamplesTest {
 
     @Test
     void everySampleReads() throws IOException {
-        Path notation = upwards(Path.of("").toAbsolutePath()).resolve("docs/notation.md");
+        Path notation = Project.file("docs/notation.md");
         Matcher matcher = SAMPLE.matcher(Files.readString(notation));
         List<String> wrong = new ArrayList<>();
         int samples = 0;
@@ -45,13 +46,5 @@ class HandbookSamplesTest {
         }
         assertEquals(List.of(), wrong);
         assertTrue(samples >= 7, "only " + samples + " samples");
-    }
-
-    private static Path upwards(Path from) {
-        Path at = from;
-        while (!Files.exists(at.resolve("docs/notation.md"))) {
-            at = at.getParent();
-        }
-        return at;
     }
 }
