@@ -1,6 +1,7 @@
 package org.cantonment.buying.solve;
 
 import java.util.Arrays;
+import java.util.List;
 
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
@@ -40,6 +41,11 @@ public final class Solver {
             progress.at(i + 1, parts, "searching");
         }
         return all.outcome();
+    }
+
+    /** What is left of a programme once it is reduced, in parts that share nothing: what the search itself works on. */
+    public static List<Programme> reduced(Programme programme, Preference preference) {
+        return Reduction.of(programme, preference.tiers()).parts().stream().map(Reduction.Part::programme).toList();
     }
 
     /** What has been found of the parts. */
