@@ -2,7 +2,9 @@ package org.cantonment.buying.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
@@ -14,6 +16,7 @@ import org.cantonment.domain.common.Progress;
 final class Search {
 
     private static final double WHOLE = 1e-6;
+    private static final int CUT_ROUNDS = 20;
 
     private final Programme programme;
     private final List<Column> columns;
@@ -101,7 +104,11 @@ final class Search {
             Column column = columns.get(j);
             narrow.add(new Column(column.name(), column.cost(), low[j], high[j], column.rank()));
         }
-        return new Programme(narrow, programme.rows());
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < tableau.rows(); i++) {
+            rows.add(tableau.row(i));
+        }
+        return new Programme(narrow, rows);
     }
 
     private Place root() {
@@ -139,6 +146,9 @@ final class Search {
 
     /** Looks at a place; gives the one to go on with, or null if it is done with. */
     private Place visit(Place place) {
+        if (nodes == 0 && !firstWillDo) {
+            cut();
+        }
         nodes++;
         bound = open.isEmpty() ? place.bound() : Math.min(place.bound(), open.least(place.bound()));
         for (int j = 0; j < n; j++) {
@@ -182,6 +192,54 @@ final class Search {
             }
         }
         return branch(place, known, end == DualSimplex.End.OPTIMAL);
+    }
+
+    /** Adds cuts as long as they raise the bound, then takes out those that bear nothing. */
+    private void cut() {
+        List<Row> cuts = new ArrayList<>();
+        double before = Double.NEGATIVE_INFINITY;
+        int stale = 0;
+        for (int round = 0; round < CUT_ROUNDS && stale < 3; round++) {
+            move();
+            if (simplex.run(Double.POSITIVE_INFINITY, 20_000) != DualSimplex.End.OPTIMAL) {
+                break;
+            }
+            stale = tableau.objective() < before + 1e-3 * Math.max(step, Math.abs(before) * 0.01) ? stale + 1 : 0;
+            before = tableau.objective();
+            read();
+            if (whole() || tableau.pivots() > limits.pivots()) {
+                break;
+            }
+            List<Row> more = new RoundingCuts(tableau, lower, upper, values).find();
+            if (more.isEmpty()) {
+                break;
+            }
+            cuts.addAll(more);
+            tableau.add(more);
+        }
+        if (!cuts.isEmpty()) {
+            keepBearing(cuts);
+        }
+    }
+
+    private void keepBearing(List<Row> cuts) {
+        Set<Row> bearing = new HashSet<>();
+        double[] weights = duals();
+        for (int i = 0; i < tableau.rows(); i++) {
+            if (weights[i] > 1e-9) {
+                bearing.add(tableau.row(i));
+            }
+        }
+        List<Row> rows = new ArrayList<>(programme.rows());
+        cuts.stream().distinct().filter(bearing::contains).forEach(rows::add);
+        tableau.begin(rows);
+    }
+
+    private void move() {
+        for (int j = 0; j < n; j++) {
+            tableau.lower[j] = lower[j];
+            tableau.upper[j] = upper[j];
+        }
     }
 
     private double[] duals() {

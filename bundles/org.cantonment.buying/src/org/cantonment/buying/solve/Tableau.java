@@ -56,16 +56,17 @@ final class Tableau {
         return scale[i];
     }
 
-    private void begin(List<Row> all) {
+    /** Begins anew with these rows. */
+    void begin(List<Row> all) {
         m = all.size();
         rows = all.toArray(new Row[0]);
         scale = new double[m];
         t = new double[m][];
         basic = new int[m];
         value = new double[m];
-        lower = Arrays.copyOf(lower, n + m);
-        upper = Arrays.copyOf(upper, n + m);
-        high = Arrays.copyOf(high, n + m);
+        lower = Arrays.copyOf(Arrays.copyOf(lower, n), n + m);
+        upper = Arrays.copyOf(Arrays.copyOf(upper, n), n + m);
+        high = Arrays.copyOf(Arrays.copyOf(high, n), n + m);
         for (int i = 0; i < m; i++) {
             measure(i);
         }
@@ -232,6 +233,31 @@ final class Tableau {
             to[filled[k]] += factor * line[filled[k]];
         }
         to[q] = factor * line[q];
+    }
+
+    /** The table and its bounds as they are, to come back to. */
+    Memory remember() {
+        double[][] table = new double[m][];
+        for (int i = 0; i < m; i++) {
+            table[i] = t[i].clone();
+        }
+        return new Memory(table, costs.clone(), basic.clone(), outside.clone(), value.clone(), high.clone());
+    }
+
+    /** Goes back; the bounds are whoever moved them's to move back. */
+    void restore(Memory memory) {
+        for (int i = 0; i < m; i++) {
+            System.arraycopy(memory.table()[i], 0, t[i], 0, n + 1);
+        }
+        System.arraycopy(memory.costs(), 0, costs, 0, n + 1);
+        System.arraycopy(memory.basic(), 0, basic, 0, m);
+        System.arraycopy(memory.outside(), 0, outside, 0, n);
+        System.arraycopy(memory.value(), 0, value, 0, m);
+        System.arraycopy(memory.high(), 0, high, 0, n + m);
+    }
+
+    /** A table to come back to. */
+    record Memory(double[][] table, double[] costs, int[] basic, int[] outside, double[] value, boolean[] high) {
     }
 
     /** Makes the table anew from the rows, to be rid of what rounding has spoilt. */
