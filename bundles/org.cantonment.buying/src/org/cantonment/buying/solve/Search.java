@@ -15,6 +15,16 @@ import org.cantonment.domain.common.Progress;
  */
 final class Search {
 
+    /** How it is searched. */
+    enum Mode {
+        /** Cuts first. */
+        CUTTING,
+        /** No cuts. */
+        PLAIN,
+        /** Stops at the first values that hold. */
+        FIRST
+    }
+
     private static final double WHOLE = 1e-6;
     private static final int CUT_ROUNDS = 20;
 
@@ -42,12 +52,12 @@ final class Search {
     private long nodes;
     private long numbers;
     private boolean stopped;
-    private final boolean firstWillDo;
+    private final Mode mode;
     private double[] rootWeights;
 
-    Search(Programme programme, long[] start, boolean firstWillDo, Limits limits, CancelToken cancel, Progress progress) {
+    Search(Programme programme, long[] start, Mode mode, Limits limits, CancelToken cancel, Progress progress) {
         this.programme = programme;
-        this.firstWillDo = firstWillDo;
+        this.mode = mode;
         columns = programme.columns();
         n = columns.size();
         this.limits = limits;
@@ -146,7 +156,7 @@ final class Search {
 
     /** Looks at a place; gives the one to go on with, or null if it is done with. */
     private Place visit(Place place) {
-        if (nodes == 0 && !firstWillDo) {
+        if (nodes == 0 && mode == Mode.CUTTING) {
             cut();
         }
         nodes++;
@@ -311,7 +321,7 @@ final class Search {
         if (cost < bestCost) {
             best = rounded;
             bestCost = cost;
-            stopped |= firstWillDo;
+            stopped |= mode == Mode.FIRST;
         }
         return true;
     }

@@ -28,11 +28,11 @@ public final class Solver {
         int parts = reduction.parts().size();
         for (int i = 0; i < parts && parts > 1 && !all.impossible(); i++) {
             Programme part = reduction.parts().get(i).programme();
-            all.put(i, new Search(part, null, true, all.rest(limits), cancel, progress).run());
+            all.put(i, new Search(part, null, Search.Mode.FIRST, all.rest(limits), cancel, progress).run());
         }
         for (int i = 0; i < parts && !all.impossible(); i++) {
             Reduction.Part part = reduction.parts().get(i);
-            Search search = new Search(part.programme(), all.start(i), false, all.rest(limits), cancel, progress);
+            Search search = new Search(part.programme(), all.start(i), Search.Mode.CUTTING, all.rest(limits), cancel, progress);
             Outcome outcome = search.run();
             if (outcome.state() == Outcome.State.PROVEN && !preference.isNone()) {
                 outcome = new Ties(part, preference.order(part.columns()), outcome, cancel).settle(search);

@@ -235,31 +235,6 @@ final class Tableau {
         to[q] = factor * line[q];
     }
 
-    /** The table and its bounds as they are, to come back to. */
-    Memory remember() {
-        double[][] table = new double[m][];
-        for (int i = 0; i < m; i++) {
-            table[i] = t[i].clone();
-        }
-        return new Memory(table, costs.clone(), basic.clone(), outside.clone(), value.clone(), high.clone());
-    }
-
-    /** Goes back; the bounds are whoever moved them's to move back. */
-    void restore(Memory memory) {
-        for (int i = 0; i < m; i++) {
-            System.arraycopy(memory.table()[i], 0, t[i], 0, n + 1);
-        }
-        System.arraycopy(memory.costs(), 0, costs, 0, n + 1);
-        System.arraycopy(memory.basic(), 0, basic, 0, m);
-        System.arraycopy(memory.outside(), 0, outside, 0, n);
-        System.arraycopy(memory.value(), 0, value, 0, m);
-        System.arraycopy(memory.high(), 0, high, 0, n + m);
-    }
-
-    /** A table to come back to. */
-    record Memory(double[][] table, double[] costs, int[] basic, int[] outside, double[] value, boolean[] high) {
-    }
-
     /** Makes the table anew from the rows, to be rid of what rounding has spoilt. */
     void renew() {
         boolean[] wanted = new boolean[n + m];

@@ -15,7 +15,7 @@ import org.cantonment.domain.common.Progress;
 final class Ties {
 
     /** Exchanges times the size of the table. */
-    private static final long WORK = 300_000_000;
+    private static final long WORK = 25_000_000;
 
     private final List<long[]> tiers;
     private final int[] order;
@@ -34,14 +34,14 @@ final class Ties {
         this.cancel = cancel;
         best = begun.values();
         long size = (long) (part.programme().rows().size() + 4) * (part.programme().columns().size() + 1);
-        left = Math.max(300, WORK / size);
+        left = Math.max(100, WORK / size);
     }
 
     Outcome settle(Search search) {
         Programme programme = search.narrowed(begun.cost());
         programme = keeping(programme, begun.cost());
         for (long[] tier : tiers) {
-            if (free(programme)) {
+            if (settled && free(programme)) {
                 Programme asked = costing(programme, tier);
                 programme = keeping(asked, improve(asked));
             }
@@ -63,7 +63,7 @@ final class Ties {
     }
 
     private long improve(Programme programme) {
-        Search search = new Search(programme, best, false, new Limits(Math.max(1, left), 20_000), cancel, Progress.SILENT);
+        Search search = new Search(programme, best, Search.Mode.PLAIN, new Limits(Math.max(1, left), 20_000), cancel, Progress.SILENT);
         Outcome outcome = search.run();
         settled &= outcome.state() == Outcome.State.PROVEN;
         nodes += outcome.nodes();
