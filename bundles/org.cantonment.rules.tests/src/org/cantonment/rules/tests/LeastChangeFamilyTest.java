@@ -23,8 +23,8 @@ import org.junit.jupiter.api.Test;
  */
 class LeastChangeFamilyTest {
 
-    private static final int CASES = 400;
-    private static final int MOST_LISTS = 800;
+    private static final int CASES = 250;
+    private static final int MOST_LISTS = 500;
     private static final int MOST_MOVED = 10;
 
     private int compared;

@@ -156,7 +156,7 @@ final class State {
         }
         Group group = edit.group();
         if (group == null) {
-            return copies(edit.place().above()) > 0
+            return copies(edit.place().above()) > 0 && times(edit) < Bound.MOST_OF_ONE
                     && (edit.kind() != Kind.ADD_FORMATION || formations < MOST_FORMATIONS);
         }
         if (copies(group.above()) == 0) {

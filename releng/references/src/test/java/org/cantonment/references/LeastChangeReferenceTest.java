@@ -31,22 +31,22 @@ class LeastChangeReferenceTest {
 
     @Test
     void listsOfSixUnits() {
-        assertTrue(compare(6, 40) > 20);
+        assertTrue(compare(6, 25) > 20);
     }
 
     @Test
     void listsOfTwentyUnits() {
-        assertTrue(compare(20, 25) > 20);
+        assertTrue(compare(20, 8) > 10);
     }
 
     @Test
     void listsOfThirtyUnits() {
-        assertTrue(compare(30, 8) > 8);
+        assertTrue(compare(30, 4) > 4);
     }
 
     @Test
     void listsOfFortyUnits() {
-        assertTrue(compare(40, 6) > 6);
+        assertTrue(compare(40, 3) > 3);
     }
 
     /** How many of them ask for a change. */

@@ -1,2 +1,0 @@
-/** The engines beside other libraries. */
-package org.cantonment.references;
