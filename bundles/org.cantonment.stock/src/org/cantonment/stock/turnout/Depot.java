@@ -29,12 +29,16 @@ public final class Depot {
     /** A turnout looks at so many branches of each part of the question at the most. */
     public static final int BRANCHES = 4_000;
     /** What is only asked whether it is enough looks at so many. */
-    public static final int BRANCHES_FOR_ENOUGH = 600;
+    public static final int BRANCHES_FOR_ENOUGH = 300;
 
     private final Store store;
 
     private Depot(Store store) {
         this.store = store;
+    }
+
+    static Depot of(Store store) {
+        return new Depot(store);
     }
 
     /** Makes it ready. */
@@ -53,9 +57,19 @@ public final class Depot {
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
     public Turnout turnout(List<Requirement> needs, CancelToken cancel) {
+        return turnout(needs, BRANCHES, cancel);
+    }
+
+    /**
+     * The same with another number of branches.
+     *
+     * @param branches so many of each part of the question at the most, at least 1
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public Turnout turnout(List<Requirement> needs, int branches, CancelToken cancel) {
         Answer answer = new Answer();
         for (Instance in : InstanceMaker.of(store, classes(needs))) {
-            answer.add(in, Search.of(in, true, BRANCHES, cancel));
+            answer.add(in, Search.of(in, true, branches, cancel));
         }
         return answer.turnout(needs, needs.stream().filter(this::aside).toList());
     }
@@ -81,9 +95,31 @@ public final class Depot {
         return Set.of();
     }
 
-    /** Whether it is enough. */
-    public boolean enough(List<Requirement> needs, CancelToken cancel) {
-        return lacking(needs, cancel).isEmpty();
+    /**
+     * Whether it is enough, as far as so many branches of each part of the question tell.
+     *
+     * @param enough whether a turnout was found that fills everything
+     * @param decided whether there is none if it was not
+     * @param branches how many were looked at
+     */
+    public record Look(boolean enough, boolean decided, int branches) {
+    }
+
+    /** Looks whether it is enough. */
+    public Look look(List<Requirement> needs, int branches, CancelToken cancel) {
+        int looked = 0;
+        boolean decided = true;
+        boolean enough = true;
+        for (Instance in : InstanceMaker.of(store, classes(needs))) {
+            Search.Outcome outcome = Search.of(in, false, branches, cancel);
+            looked += outcome.steps();
+            if (outcome.bound() < in.needed()) {
+                return new Look(false, true, looked);
+            }
+            enough &= outcome.best().filled() == in.needed();
+            decided &= outcome.best().filled() == in.needed();
+        }
+        return new Look(enough, decided, looked);
     }
 
     private static Set<Id> entries(List<Requirement> needs) {
@@ -100,11 +136,26 @@ public final class Depot {
         Map<Integer, NeedClass> classes = new LinkedHashMap<>();
         for (Requirement need : needs) {
             if (need.count() > 0 && !aside(need)) {
-                Taker taker = store.taker(need.anyOf(), need.unit());
+                Taker taker = store.taker(need);
                 classes.computeIfAbsent(taker.number(), number -> new NeedClass(taker, new ArrayList<>())).needs().add(need);
             }
         }
         return List.copyOf(classes.values());
+    }
+
+    /**
+     * How many pieces are short at the least: exact where a flow tells; where handfuls, conversions or meanings must be
+     * searched, no turnout lacks less, but it may lack more.
+     *
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public int leastLacking(List<Requirement> needs, CancelToken cancel) {
+        int lacking = 0;
+        for (Instance in : InstanceMaker.of(store, classes(needs))) {
+            cancel.check();
+            lacking += in.needed() - Network.of(in, State.root(in), false).filled();
+        }
+        return lacking;
     }
 
     /** The types there are or could be, of which any may fill one of these needs. */
