@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.cantonment.domain.common.CancelToken;
+
 /**
  * Rows that hold for whole numbers and not for the fractions of the moment, by mixed-integer rounding: rows are added up with
  * weights, divided, and each factor is rounded as far as it may be. All of it in whole numbers, so that a cut is true
@@ -35,9 +37,12 @@ final class RoundingCuts {
         n = values.length;
     }
 
-    /** The deepest cuts at the values of the moment. */
-    List<Row> find() {
+    /** The deepest cuts at the values of the moment; none if nobody wants them any more. */
+    List<Row> find(CancelToken cancel) {
         for (int i = 0; i < tableau.rows(); i++) {
+            if (cancel.cancelled()) {
+                return List.of();
+            }
             fromTable(i);
             fromRow(i);
         }

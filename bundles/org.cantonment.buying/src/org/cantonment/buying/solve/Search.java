@@ -220,7 +220,7 @@ final class Search {
             if (whole() || tableau.pivots() > limits.pivots()) {
                 break;
             }
-            List<Row> more = new RoundingCuts(tableau, lower, upper, values).find();
+            List<Row> more = new RoundingCuts(tableau, lower, upper, values).find(cancel);
             if (more.isEmpty()) {
                 break;
             }
