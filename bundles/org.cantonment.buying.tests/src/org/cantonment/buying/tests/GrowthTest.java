@@ -6,6 +6,7 @@ import static org.cantonment.buying.tests.Shop.target;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -89,5 +90,20 @@ class GrowthTest {
         Growth.Shortfall shortfall = grow(true, "0.00", "0.00", "100.00").shortfall().orElseThrow();
         assertEquals(0, shortfall.stage());
         assertEquals(eur("17.00"), shortfall.missing());
+    }
+
+    /** What takes ten days is no help for a round in five. */
+    @Test
+    void whatComesTooLateIsNoHelp() {
+        LocalDate day = Shop.DAY;
+        Shop shop = new Shop().pieces("Foot").box("Platoon", "12 Foot", "18.00").seller("Slow", "", "", "", 10,
+                Shop.offer("S", -1, "Platoon", eur("12.00")));
+        List<Stage> stages = List.of(new Stage(Optional.of(day), Optional.of(day.plusDays(5)), Optional.empty()),
+                new Stage(Optional.of(day.plusDays(6)), Optional.of(day.plusDays(12)), Optional.empty()));
+        Question question = new Question(shop.market(), Supply.NONE, List.of(target("R1", 0, "12 Foot"),
+                target("R2", 1, "24 Foot")), stages, false, Map.of());
+        Plan plan = Shop.ask(question).plan().orElseThrow();
+        assertEquals("1: 1 Platoon, 1: 1 Platoon", text(plan));
+        assertEquals(eur("30.00"), plan.total());
     }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 import org.cantonment.buying.plan.Alternatives;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Plan;
+import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Priorities;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
@@ -204,5 +205,15 @@ class PlanTest {
             lists[i] = target("L" + i, (1 + i % 50) + " Foot, " + (1 + i % 7) + " Car, " + (1 + i % 3) + " Staff");
         }
         assertEquals(eur("157.00"), shop.plan(Supply.NONE, lists).total());
+    }
+
+    @Test
+    void cancelledAtOnceItSaysWhatItKnows() {
+        Question question = Question.of(marsh().market(), Supply.NONE, List.of(target("A", "40 Foot, 7 Car, 6 Staff")));
+        Answer answer = Planner.plan(question, Shop.EUR, () -> true, Progress.SILENT);
+        assertFalse(answer.impossible());
+        Money least = Shop.ask(question).plan().orElseThrow().total();
+        assertFalse(answer.bound().orElseThrow().isGreaterThan(least));
+        answer.plan().ifPresent(plan -> assertFalse(plan.total().isLessThan(least)));
     }
 }

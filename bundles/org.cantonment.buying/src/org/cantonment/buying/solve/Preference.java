@@ -9,7 +9,8 @@ import java.util.Map;
  * What is preferred among values of the same cost.
  *
  * @param tiers further costs, one for each column and not below 0, the weightier first
- * @param first among those that are still equal, as much as can be of the first of these columns, then of the next
+ * @param first among those that are still equal, as much as can be of the first of these columns, then of the next; each of
+ *         them costs something or weighs in a tier
  */
 public record Preference(List<long[]> tiers, int[] first) {
 
