@@ -9,11 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
 import org.cantonment.buying.plan.Alternatives;
 import org.cantonment.buying.plan.Answer;
+import org.cantonment.buying.plan.Building;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Priorities;
@@ -23,6 +25,7 @@ import org.cantonment.buying.plan.Target;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -215,5 +218,33 @@ class PlanTest {
         Money least = Shop.ask(question).plan().orElseThrow().total();
         assertFalse(answer.bound().orElseThrow().isGreaterThan(least));
         answer.plan().ifPresent(plan -> assertFalse(plan.total().isLessThan(least)));
+    }
+
+    /** Alone 18.00 and 6.00 each; together one box does for both, sent once. */
+    @Test
+    void severalPeopleShareBoxesAndPostage() {
+        Shop shop = new Shop().pieces("Foot", "Crank", "Gun").part("Frame", "1 Crank", "1 Gun").box("Big", "12 Foot, 2 Frame",
+                "").seller("Quay", "6.00", "", "", 3, offer("B", -1, "Big", eur("18.00")));
+        Target ombra = target("Ombra", "5 Foot, 1 Crank");
+        Target brack = target("Brack", "7 Foot, 1 Gun").of(1);
+        assertEquals(eur("24.00"), shop.plan(Supply.NONE, target("Ombra", "5 Foot, 1 Crank")).total());
+        Plan both = Shop.ask(Question.together(shop.market(), List.of(Supply.NONE, Supply.NONE), List.of(ombra, brack)))
+                .plan().orElseThrow();
+        assertEquals(eur("24.00"), both.total());
+        assertEquals("", left(both));
+        assertEquals(List.of("5 Foot to 0", "7 Foot to 1", "1 Crank to 0", "1 Gun to 1"), both.buildings().stream()
+                .sorted(Comparator.comparing((Building one) -> one.part()).thenComparing(Building::person))
+                .map(one -> one.count() + " " + one.gives().keySet().iterator().next().name() + " to " + one.person()).toList());
+        Plan more = Shop.ask(Question.together(shop.market(), List.of(Shop.shelf("20 Foot"), Supply.NONE),
+                List.of(target("Ombra", "5 Foot"), target("Brack", "13 Foot").of(1)))).plan().orElseThrow();
+        assertEquals("2 Big", text(more));
+    }
+
+    @Test
+    void aPlanThatRestsOnGuessesSaysSo() {
+        Supply shelf = new Supply(List.of(new Stack(Shop.id("Foot"), 2, 5, 9)), List.of(), List.of(), List.of());
+        Plan plan = marsh().plan(shelf, target("A", "18 Foot"));
+        assertEquals("1 Platoon", text(plan));
+        assertEquals(4, plan.turnouts().get(0).guesses().get(0).pieces());
     }
 }

@@ -54,7 +54,7 @@ final class FlowRows {
             int column = stand(type, group, filled);
             (group.exact().contains(type) ? asItself : asOthers).computeIfAbsent(type, id -> new Sum()).add(1, column);
         }
-        for (Id type : formulation.converted(wants.target(), group)) {
+        for (Id type : formulation.converted(wants, group)) {
             stand(type, group, filled);
         }
         group.shared().forEach((line, types) -> {

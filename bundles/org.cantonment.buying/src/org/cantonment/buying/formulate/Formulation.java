@@ -30,6 +30,7 @@ public final class Formulation {
     static final int NONE = -1;
 
     private final Question question;
+    private final Shares shares;
     private final List<Ware> wares;
     private final List<Wants> wants = new ArrayList<>();
     private final Set<Id> needed = new TreeSet<>();
@@ -53,13 +54,15 @@ public final class Formulation {
      */
     public Formulation(Question question, int helped, OptionalLong total) {
         this.question = question;
+        shares = new Shares(question.shelves().size());
         wares = Copies.of(question.market().wares());
+        List<Ware> shared = shares.wares(wares);
         for (Target target : question.targets()) {
-            Wants one = new Wants(question.market().catalogue(), target);
+            Wants one = new Wants(question.market().catalogue(), target, shares);
             wants.add(one);
             needed.addAll(one.types());
         }
-        stores = new Stores(needed, question.shelf(), wares);
+        stores = new Stores(needed, shares.shelves(question.shelves()), shared);
         purchases = new Purchases(question, wares, stores, wants, maker);
         builds = new Builds(question, stores, purchases, wants, maker);
         convert();
@@ -75,7 +78,7 @@ public final class Formulation {
 
     private void convert() {
         Set<Conversion> all = new LinkedHashSet<>();
-        wants.forEach(one -> one.target().allowance().conversions().stream()
+        wants.forEach(one -> one.conversions().stream()
                 .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
                 .forEach(all::add));
         for (Conversion turn : all) {
@@ -133,10 +136,10 @@ public final class Formulation {
     }
 
     /** The conversions that a group of a target may be filled by. */
-    Set<Id> converted(Target target, NeedGroup group) {
+    Set<Id> converted(Wants wants, NeedGroup group) {
         Set<Id> given = new TreeSet<>();
         for (Conversion turn : worked.keySet()) {
-            if (group.exact().contains(turn.to()) && target.allowance().conversions().contains(turn)) {
+            if (group.exact().contains(turn.to()) && wants.conversions().contains(turn)) {
                 given.add(given(turn));
             }
         }
@@ -256,7 +259,7 @@ public final class Formulation {
                 counts.put(type, (int) Math.min(1_000_000, count));
             }
         }
-        return counts;
+        return shares.plain(counts, question.targets().get(target).person());
     }
 
     /** The ways to build parts that no choice is made for, with how many parts there are. */
@@ -276,6 +279,11 @@ public final class Formulation {
         worked.forEach((turn, columns) -> times.put(turn,
                 Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
         return times;
+    }
+
+    /** How the things of several people are told apart. */
+    public Shares shares() {
+        return shares;
     }
 
     /** What the orders of a stage cost. */

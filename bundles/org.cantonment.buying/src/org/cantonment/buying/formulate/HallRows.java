@@ -42,7 +42,7 @@ final class HallRows {
             Set<Id> all = new TreeSet<>(group.free());
             group.shared().values().forEach(all::addAll);
             all.removeIf(type -> !formulation.obtainable(type));
-            all.addAll(formulation.converted(wants.target(), group));
+            all.addAll(formulation.converted(wants, group));
             sets.add(all);
         }
         for (List<Integer> part : connected(sets)) {

@@ -49,7 +49,7 @@ final class Usefulness {
                 group.free().forEach(type -> own.merge(type, (long) group.count(), Long::sum));
                 group.shared().values().forEach(types -> types.stream().filter(type -> !group.free().contains(type))
                         .forEach(type -> own.merge(type, (long) group.count(), Long::sum)));
-                for (Conversion turn : one.target().allowance().conversions()) {
+                for (Conversion turn : one.conversions()) {
                     if (group.exact().contains(turn.to())) {
                         turn.from().forEach((type, takes) -> own.merge(type, (long) takes * group.count(), Long::sum));
                     }

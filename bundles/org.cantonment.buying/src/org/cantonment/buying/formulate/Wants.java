@@ -14,6 +14,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.likeness.Accepted;
+import org.cantonment.stock.likeness.Conversion;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.likeness.Truth;
 
@@ -22,9 +23,12 @@ final class Wants {
 
     private final Target target;
     private final List<NeedGroup> groups = new ArrayList<>();
+    private final List<Conversion> conversions = new ArrayList<>();
 
-    Wants(Catalogue catalogue, Target target) {
+    Wants(Catalogue catalogue, Target target, Shares shares) {
         this.target = target;
+        int person = target.person();
+        target.allowance().conversions().forEach(turn -> conversions.add(shares.of(turn, person)));
         Map<Accepted, Integer> counts = new LinkedHashMap<>();
         for (Requirement need : target.needs()) {
             if (need.count() > 0 && !need.anyOf().stream().anyMatch(catalogue::isItem)) {
@@ -32,11 +36,12 @@ final class Wants {
             }
         }
         List<StandIn> lines = target.allowance().standIns();
-        counts.forEach((accepted, count) -> groups.add(group(accepted, count, lines)));
+        counts.forEach((accepted, count) -> groups.add(group(accepted, count, lines, shares)));
         groups.sort(Comparator.comparing(group -> group.free().toString()));
     }
 
-    private static NeedGroup group(Accepted accepted, int count, List<StandIn> lines) {
+    private NeedGroup group(Accepted accepted, int count, List<StandIn> lines, Shares shares) {
+        int person = target.person();
         Set<Id> exact = new TreeSet<>();
         accepted.types().forEach((type, truth) -> {
             if (truth == Truth.EXACT) {
@@ -49,10 +54,10 @@ final class Wants {
             if (lines.get(line).percent().isEmpty()) {
                 free.addAll(types);
             } else {
-                shared.put(line, types);
+                shared.put(line, shares.of(types, person));
             }
         });
-        return new NeedGroup(count, exact, free, shared);
+        return new NeedGroup(count, shares.of(exact, person), shares.of(free, person), shared);
     }
 
     Target target() {
@@ -63,6 +68,11 @@ final class Wants {
         return groups;
     }
 
+    /** What may be worked over. */
+    List<Conversion> conversions() {
+        return conversions;
+    }
+
     /** Every type that may stand anywhere, with what conversions take for it. */
     Set<Id> types() {
         Set<Id> types = new TreeSet<>();
@@ -70,7 +80,7 @@ final class Wants {
             types.addAll(group.free());
             group.shared().values().forEach(types::addAll);
         }
-        target.allowance().conversions().stream().filter(one -> types.contains(one.to()))
+        conversions.stream().filter(one -> types.contains(one.to()))
                 .forEach(one -> types.addAll(one.from().keySet()));
         return types;
     }

@@ -109,15 +109,16 @@ public final class Grower {
         return question.stages().stream().map(stage -> new Stage(stage.ordered(), stage.stands(), Optional.empty())).toList();
     }
 
+    /** Not asked where several order together: who gets what of the first step would have to be told. */
     private Optional<Money> stepwise() {
-        if (question.stages().size() < 2) {
+        if (question.stages().size() < 2 || question.shelves().size() > 1) {
             return Optional.empty();
         }
         Optional<Plan> first = Planner.plan(until(0), currency, cancel, progress).plan();
         if (first.isEmpty() || !first.get().proven()) {
             return Optional.empty();
         }
-        Supply shelf = question.shelf();
+        Supply shelf = question.shelves().get(0);
         Map<Id, Integer> bought = new TreeMap<>();
         for (Purchase one : first.get().purchases()) {
             bought.merge(one.ware().line(), one.count(), Integer::sum);

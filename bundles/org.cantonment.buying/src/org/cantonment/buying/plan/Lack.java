@@ -47,9 +47,11 @@ final class Lack {
 
     List<Finding> findings() {
         int before = findings.size();
-        Set<Id> had = new TreeSet<>(giving(question.shelf()));
-        market.wares().forEach(ware -> had.addAll(giving(ware.load())));
+        Set<Id> sold = new TreeSet<>();
+        market.wares().forEach(ware -> sold.addAll(giving(ware.load())));
         for (Target target : question.targets()) {
+            Set<Id> had = new TreeSet<>(sold);
+            had.addAll(giving(question.shelves().get(target.person())));
             target.needs().forEach(need -> check(target, need, had));
         }
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
@@ -129,7 +131,7 @@ final class Lack {
         int before = findings.size();
         for (Target target : question.targets()) {
             Map<Id, Integer> asked = new TreeMap<>();
-            Question alone = new Question(market, question.shelf(), List.of(target), question.stages(), question.saved(),
+            Question alone = new Question(market, question.shelves(), List.of(target), question.stages(), question.saved(),
                     asked);
             if (solve(alone).state() == Outcome.State.IMPOSSIBLE) {
                 find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "

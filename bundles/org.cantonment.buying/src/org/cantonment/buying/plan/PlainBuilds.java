@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation.BuildKey;
+import org.cantonment.buying.formulate.Shares;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.turnout.Turnout;
@@ -17,8 +18,10 @@ final class PlainBuilds {
     private final Question question;
     private final Map<BuildKey, Long> parts;
     private final List<Turnout> turnouts;
+    private final Shares shares;
 
-    PlainBuilds(Question question, Map<BuildKey, Long> parts, List<Turnout> turnouts) {
+    PlainBuilds(Question question, Map<BuildKey, Long> parts, List<Turnout> turnouts, Shares shares) {
+        this.shares = shares;
         this.question = question;
         this.parts = new TreeMap<>(parts);
         this.turnouts = turnouts;
@@ -34,7 +37,7 @@ final class PlainBuilds {
                 int count = (int) Math.min(one.getValue(), most(one.getKey(), missing));
                 if (count > 0) {
                     BuildKey key = one.getKey();
-                    all.add(new Building(key.part(), key.build(), key.fixing(), count, stage, key.gives()));
+                    all.add(new Building(key.part(), key.build(), key.fixing(), count, stage, 0, key.gives()));
                     one.setValue(one.getValue() - count);
                     key.gives().forEach((type, gives) -> {
                         built.merge(type, gives * count, Integer::sum);
@@ -61,14 +64,14 @@ final class PlainBuilds {
         Map<Id, Integer> missing = new TreeMap<>();
         for (int t = 0; t < turnouts.size(); t++) {
             if (question.targets().get(t).stage() == stage) {
-                Map<Id, Integer> own = Standing.of(turnouts.get(t));
+                Map<Id, Integer> own = Standing.of(turnouts.get(t), shares, question.targets().get(t).person());
                 own.forEach((type, count) -> missing.merge(type, count, Math::max));
             }
         }
-        question.shelf().stacks().forEach(stack -> take(missing, stack.what(), stack.counted()));
+        shares.shelves(question.shelves()).stacks().forEach(stack -> take(missing, stack.what(), stack.counted()));
         for (Purchase one : purchases) {
             if (one.stage() <= stage) {
-                one.ware().load().stacks().forEach(stack -> take(missing, stack.what(), stack.counted() * one.count()));
+                shares.load(one.ware()).stacks().forEach(stack -> take(missing, stack.what(), stack.counted() * one.count()));
             }
         }
         for (Building one : chosen) {

@@ -3,6 +3,7 @@ package org.cantonment.buying.plan;
 import java.util.Map;
 import java.util.TreeMap;
 
+import org.cantonment.buying.formulate.Shares;
 import org.cantonment.domain.common.Id;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.turnout.Posting;
@@ -14,16 +15,16 @@ final class Standing {
     private Standing() {
     }
 
-    /** What stands as it is, and what was worked over. */
-    static Map<Id, Integer> of(Turnout turnout) {
+    /** What stands as it is, and what was worked over, by types that tell whose they are. */
+    static Map<Id, Integer> of(Turnout turnout, Shares shares, int person) {
         Map<Id, Integer> used = new TreeMap<>();
         for (Posting one : turnout.postings()) {
             if (one.truth() != Truth.CONVERSION) {
-                used.merge(one.type(), one.count(), Integer::sum);
+                used.merge(shares.of(one.type(), person), one.count(), Integer::sum);
             }
         }
         turnout.worked().forEach(one -> one.conversion().from()
-                .forEach((type, takes) -> used.merge(type, takes * one.times(), Integer::sum)));
+                .forEach((type, takes) -> used.merge(shares.of(type, person), takes * one.times(), Integer::sum)));
         return used;
     }
 }
