@@ -18,6 +18,7 @@ import org.cantonment.buying.growth.Growth;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
+import org.cantonment.buying.plan.Target;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.stock.supply.Supply;
@@ -105,5 +106,20 @@ class GrowthTest {
         Plan plan = Shop.ask(question).plan().orElseThrow();
         assertEquals("1: 1 Platoon, 1: 1 Platoon", text(plan));
         assertEquals(eur("30.00"), plan.total());
+    }
+
+    /** Six frames for the second round, of which it can build three: three are built, and so two pairs bought, in the first. */
+    @Test
+    void hoursAtTheBenchMayAskToBuySooner() {
+        Shop shop = new Shop().pieces("Crank", "Gun").part("Frame", "1 Crank", "1 Gun").box("Pair", "2 Frame", "12.00");
+        List<Target> targets = List.of(target("R1", 0, "1 Crank"), target("R2", 1, "6 Crank"));
+        Plan free = Shop.ask(new Question(shop.market(), Supply.NONE, targets, List.of(Stage.OPEN, Stage.OPEN), false,
+                Map.of())).plan().orElseThrow();
+        assertEquals("1: 1 Pair, 2: 2 Pair", text(free));
+        Plan busy = Shop.ask(new Question(shop.market(), Supply.NONE, targets,
+                List.of(Stage.OPEN.building(4), Stage.OPEN.building(3)), false, Map.of())).plan().orElseThrow();
+        assertEquals("1: 2 Pair, 2: 1 Pair", text(busy));
+        assertTrue(Shop.ask(new Question(shop.market(), Supply.NONE, targets,
+                List.of(Stage.OPEN.building(2), Stage.OPEN.building(3)), false, Map.of())).impossible());
     }
 }

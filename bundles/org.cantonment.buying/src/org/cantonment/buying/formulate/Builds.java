@@ -37,6 +37,11 @@ final class Builds {
         for (int p = 0; p < columns.length; p++) {
             lay(p, stores.pools().get(p));
         }
+        for (int s = 0; s < question.stages().size(); s++) {
+            if (question.stages().get(s).bench().isPresent()) {
+                bench(s, question.stages().get(s).bench().getAsInt());
+            }
+        }
         for (int r = 0; r < stores.rooms().size(); r++) {
             cap(r, stores.rooms().get(r));
         }
@@ -77,6 +82,21 @@ final class Builds {
             }
             maker.atLeast(left, -pool.own());
         }
+    }
+
+    /** What is kept or given away as it is takes no time, and what comes loose between games is counted by nobody. */
+    private void bench(int stage, int most) {
+        Sum built = new Sum();
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            boolean part = question.market().catalogue().part(pool.part()).isPresent();
+            for (int w = 0; part && !anew(pool) && w < columns[p].length; w++) {
+                if (!pool.ways().get(w).build().equals(pool.part())) {
+                    built.add(1, columns[p][w][stage]);
+                }
+            }
+        }
+        maker.atMost(built, most);
     }
 
     /** Where a pool under the cap is built anew for each target, the cap holds for each target, else for each stage. */

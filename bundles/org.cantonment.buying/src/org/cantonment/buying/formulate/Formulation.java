@@ -62,7 +62,8 @@ public final class Formulation {
             wants.add(one);
             needed.addAll(one.types());
         }
-        stores = new Stores(needed, shares.shelves(question.shelves()), shared);
+        stores = new Stores(needed, shares.shelves(question.shelves()), shared,
+                question.stages().stream().anyMatch(stage -> stage.bench().isPresent()));
         purchases = new Purchases(question, wares, stores, wants, maker);
         builds = new Builds(question, stores, purchases, wants, maker);
         convert();

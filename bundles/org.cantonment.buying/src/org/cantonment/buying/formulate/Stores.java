@@ -30,7 +30,8 @@ final class Stores {
     private final List<Room> rooms = new ArrayList<>();
     private final List<Pool> plain = new ArrayList<>();
 
-    Stores(Set<Id> needed, Supply shelf, List<Ware> wares) {
+    /** @param counting whether each part that is built counts, even where it leaves no choice */
+    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, boolean counting) {
         this.needed = needed;
         count(shelf, own);
         frames(shelf, -1);
@@ -40,7 +41,9 @@ final class Stores {
             direct.add(brings);
             frames(wares.get(w).load(), w);
         }
-        settle();
+        if (!counting) {
+            settle();
+        }
     }
 
     private void count(Supply supply, Map<Id, Integer> into) {

@@ -106,7 +106,7 @@ public final class Grower {
 
     /** The stages with no end of money. */
     private List<Stage> open() {
-        return question.stages().stream().map(stage -> new Stage(stage.ordered(), stage.stands(), Optional.empty())).toList();
+        return question.stages().stream().map(Stage::withoutBudget).toList();
     }
 
     /** Not asked where several order together: who gets what of the first step would have to be told. */

@@ -113,8 +113,7 @@ final class Lack {
         if (question.stages().stream().allMatch(stage -> stage.budget().isEmpty())) {
             return;
         }
-        List<Stage> open = question.stages().stream()
-                .map(stage -> new Stage(stage.ordered(), stage.stands(), Optional.empty())).toList();
+        List<Stage> open = question.stages().stream().map(Stage::withoutBudget).toList();
         Outcome outcome = solve(question.with(open, false));
         if (outcome.found()) {
             Money budget = question.stages().stream().flatMap(stage -> stage.budget().stream())
@@ -135,13 +134,13 @@ final class Lack {
                     asked);
             if (solve(alone).state() == Outcome.State.IMPOSSIBLE) {
                 find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "
-                        + target.title() + limited() + ".");
+                        + target.title() + limited() + bench() + ".");
             }
         }
         if (findings.size() == before) {
             find("buying.not-together", question.targets().isEmpty() ? Id.of("buying") : question.targets().get(0).id(),
                     "Each target alone can be had, but not all together: what one builds or works over another lacks"
-                            + limited() + ".");
+                            + limited() + bench() + ".");
         }
     }
 
@@ -153,5 +152,10 @@ final class Lack {
         return "; there is an end of " + few.stream().limit(5)
                 .map(ware -> ware.title() + " (" + ware.most() + " left)").collect(Collectors.joining(", "))
                 + (few.size() > 5 ? " and " + (few.size() - 5) + " more" : "");
+    }
+
+    private String bench() {
+        return question.stages().stream().allMatch(stage -> stage.bench().isEmpty()) ? ""
+                : "; or there are too few hours at the bench";
     }
 }
