@@ -2,7 +2,6 @@ package org.cantonment.desk;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,21 +17,21 @@ import org.cantonment.domain.force.ForceList;
 public final class DeskSnapshot {
     /** Of a desk that has not read anything yet. */
     static final DeskSnapshot EMPTY = new DeskSnapshot(0, new TreeMap<>(), Map.of(),
-            new Meanings(List.of(), List.of(), List.of(), List.of(), List.of()));
+            new Meanings(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), Map.of());
 
     private final long number;
     private final SortedMap<Path, List<LocatedFinding>> findings;
     private final Map<Path, Judged> judged;
-    private final Map<ForceList, Path> files = new IdentityHashMap<>();
     private final Meanings meanings;
+    private final Map<Object, Path> books;
 
     DeskSnapshot(long number, SortedMap<Path, List<LocatedFinding>> findings, Map<Path, Judged> judged,
-            Meanings meanings) {
+            Meanings meanings, Map<Object, Path> books) {
         this.number = number;
         this.findings = findings;
         this.judged = judged;
         this.meanings = meanings;
-        judged.forEach((file, one) -> files.put(one.about().list(), file));
+        this.books = books;
     }
 
     /** Grows with every change of the desk, so that of two snapshots the newer one can be told. */
@@ -67,9 +66,9 @@ public final class DeskSnapshot {
         return file(list).flatMap(this::judged);
     }
 
-    /** The file of a list that was asked about. */
-    public Optional<Path> file(ForceList list) {
-        return Optional.ofNullable(files.get(list));
+    /** The file of a book of these meanings, of whatever kind, found by identity. */
+    public Optional<Path> file(Object book) {
+        return Optional.ofNullable(books.get(book));
     }
 
     /** What makes a list not legal, breaches of form included, in the order of its lines; empty if it is legal. */

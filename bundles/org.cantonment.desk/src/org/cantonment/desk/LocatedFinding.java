@@ -1,6 +1,7 @@
 package org.cantonment.desk;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -24,7 +25,7 @@ import org.cantonment.notation.text.TextMend;
  * @param code     stable and dotted; documented in docs/findings.md
  * @param message  one or more complete sentences
  * @param rule     the rule behind it, if there is one
- * @param mends    what would mend it in this file, the best first
+ * @param mends    what would mend it, the best first; a dispensation, which is written in another file, last
  */
 public record LocatedFinding(Path file, int line, int column, int offset, int length, Severity severity, String code,
         String message, Optional<RulePlace> rule, List<TextMend> mends) implements Comparable<LocatedFinding> {
@@ -34,8 +35,9 @@ public record LocatedFinding(Path file, int line, int column, int offset, int le
      * @param id   the rule
      * @param file its file
      * @param line its line, from 1
+     * @param layer what the layer of house rules is called that says it; empty if a book says it that stands over no other
      */
-    public record RulePlace(Id id, Path file, int line) {
+    public record RulePlace(Id id, Path file, int line, Optional<String> layer) {
     }
 
     private static final int LONGEST = 600;
@@ -59,8 +61,21 @@ public record LocatedFinding(Path file, int line, int column, int offset, int le
     static LocatedFinding of(Path file, LineStarts lines, TextFinding finding, RulePlace rule) {
         int offset = finding.offset();
         return new LocatedFinding(file, lines.lineOf(offset) + 1, lines.columnOf(offset) + 1, offset,
-                finding.length(), finding.severity(), finding.code(), readable(finding.message()),
+                finding.length(), finding.severity(), finding.code(), readable(layered(finding.message(), rule)),
                 Optional.ofNullable(rule), finding.mends());
+    }
+
+    /** The same with one mend more, behind all others. */
+    LocatedFinding withMend(TextMend mend) {
+        List<TextMend> more = new ArrayList<>(mends);
+        more.add(mend);
+        return new LocatedFinding(file, line, column, offset, length, severity, code, message, rule, more);
+    }
+
+    // Most sentences name the book already.
+    private static String layered(String message, RulePlace rule) {
+        String layer = rule == null ? "" : rule.layer().orElse("");
+        return layer.isEmpty() || message.contains(layer) ? message : message + " So says " + layer + '.';
     }
 
     // A message may quote what somebody wrote, and nothing keeps that from being a million letters long.

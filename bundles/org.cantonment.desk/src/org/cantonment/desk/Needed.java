@@ -16,16 +16,19 @@ import org.cantonment.desk.files.TextReading;
 /**
  * Which books of a folder must be read to answer for some of them. Nothing refers into a list, a shelf or a week; a list
  * is judged by the lists of the same player, and may be one of two that say they are the same. So of the lists only
- * those are read whose first line names what the first line of a list asked about names.
+ * those are read whose first line names what the first line of a list asked about names, and of the shelves likewise, if
+ * checks of others may ask about them.
  */
 final class Needed {
     private final DeskScope scope;
     private final boolean listsOnly;
+    private final boolean checks;
     private final Map<Path, Set<String>> names = new HashMap<>();
     private final Set<String> asked = new HashSet<>();
 
-    private Needed(DeskScope scope, Set<Path> files) {
+    private Needed(DeskScope scope, Set<Path> files, boolean checks) {
         this.scope = scope;
+        this.checks = checks;
         this.listsOnly = files.stream().allMatch(Needed::isList);
         files.stream().filter(Needed::isList).forEach(list -> asked.addAll(names(list)));
     }
@@ -35,7 +38,7 @@ final class Needed {
         if (scope.asked().isEmpty()) {
             return books;
         }
-        Needed needed = new Needed(scope, scope.asked().get());
+        Needed needed = new Needed(scope, scope.asked().get(), ChecksAsked.in(books));
         List<Path> some = new ArrayList<>();
         for (Path book : books) {
             if (needed.needs(book)) {
@@ -51,7 +54,8 @@ final class Needed {
         }
         return switch (BookFiles.extension(book)) {
             case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
-            case "shelf", "week" -> !listsOnly;
+            case "shelf" -> scope.shelves() || !listsOnly || checks && names(book).stream().anyMatch(asked::contains);
+            case "week" -> scope.shelves() || !listsOnly;
             default -> true;
         };
     }
@@ -76,7 +80,7 @@ final class Needed {
         for (String line : (Iterable<String>) text.lines()::iterator) {
             String bare = line.strip();
             if (!bare.isEmpty() && !bare.startsWith("#")) {
-                for (String word : bare.split("[\\s#]+")) {
+                for (String word : bare.split("[\\s#,]+")) {
                     if (Set.of("under", "in", "to", "round").contains(word)) {
                         break;
                     }

@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 import org.cantonment.desk.LocatedFinding.RulePlace;
+import org.cantonment.desk.dispensing.Dispensations;
 import org.cantonment.desk.judging.Judging;
 import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.desk.judging.Meanings;
@@ -24,18 +26,23 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.range.Range;
 import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.Library;
+import org.cantonment.notation.text.TextMend;
+import org.cantonment.rules.guest.Guests;
 import org.eclipse.xtext.service.OperationCanceledError;
 
 /** From texts to findings at their places, redoing only what a change has touched. */
 final class Placed {
     private final Library library;
     private final SortedMap<Path, Sheet> sheets;
-    private final Judging judging = new Judging();
+    private final Judging judging;
 
-    Placed(Library library, SortedMap<Path, Sheet> sheets) {
+    Placed(Library library, SortedMap<Path, Sheet> sheets, Guests guests) {
+        this.judging = new Judging(guests);
         this.library = library;
         this.sheets = sheets;
     }
@@ -58,7 +65,10 @@ final class Placed {
         judging.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), books, cancel, progress);
         Map<Path, Judged> judged = new HashMap<>();
         fileOf.forEach((list, file) -> judging.of(list).ifPresent(j -> judged.put(file, j)));
-        return new DeskSnapshot(number, place(scope, judged, movedRules), Collections.unmodifiableMap(judged), meanings);
+        Map<Object, Path> places = new IdentityHashMap<>();
+        sheets.forEach((file, sheet) -> Optional.ofNullable(sheet.meaning()).ifPresent(book -> places.put(book, file)));
+        return new DeskSnapshot(number, place(scope, judged, movedRules, meanings), Collections.unmodifiableMap(judged), meanings,
+                places);
     }
 
     // Returns whether anything but lists was read anew, so that rules may stand elsewhere now.
@@ -90,6 +100,8 @@ final class Placed {
         List<Week> weeks = new ArrayList<>();
         List<NamesBook> names = new ArrayList<>();
         List<ForceList> lists = new ArrayList<>();
+        List<Range> ranges = new ArrayList<>();
+        List<Shelf> shelves = new ArrayList<>();
         for (Sheet sheet : sheets.values()) {
             if (sheet.meaning() instanceof RuleSet book) {
                 rules.add(book);
@@ -101,14 +113,20 @@ final class Placed {
                 names.add(book);
             } else if (sheet.meaning() instanceof ForceList list) {
                 lists.add(list);
+            } else if (sheet.meaning() instanceof Range range) {
+                ranges.add(range);
+            } else if (sheet.meaning() instanceof Shelf shelf) {
+                shelves.add(shelf);
             }
         }
-        return new Meanings(rules, campaigns, weeks, names, lists);
+        return new Meanings(rules, campaigns, weeks, names, lists, ranges, shelves);
     }
 
     private SortedMap<Path, List<LocatedFinding>> place(DeskScope scope, Map<Path, Judged> judged,
-            boolean movedRules) {
+            boolean movedRules, Meanings meanings) {
         Places places = new Places();
+        Dispensations dispensations = new Dispensations(meanings, campaign -> Optional.ofNullable(
+                places.fileOf(campaign)).flatMap(library::document));
         Map<Path, List<Finding>> ofRules = places.sorted(judging.ofRules());
         Map<Path, Finding> twice = SameBook.find(sheets);
         SortedMap<Path, List<LocatedFinding>> all = new TreeMap<>();
@@ -116,12 +134,23 @@ final class Placed {
             if (scope.asks(file)) {
                 List<Finding> engine = new ArrayList<>(ofRules.getOrDefault(file, List.of()));
                 Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
-                Optional.ofNullable(judged.get(file)).ifPresent(j -> engine.addAll(j.findings()));
+                Optional.ofNullable(judged.get(file)).ifPresent(j -> {
+                    engine.addAll(j.findings());
+                    // Nobody would hear of a check that cannot be asked if the campaign is not looked at.
+                    j.about().campaign().map(places::fileOf).filter(campaign -> !scope.asks(campaign))
+                            .ifPresent(campaign -> engine.addAll(judging.ofLines(j)));
+                });
                 List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
-                all.put(file, known != null ? known : sheet.keep(engine, places.locate(file, sheet, engine)));
+                all.put(file, known != null ? known : sheet.keep(engine,
+                        places.locate(file, sheet, engine, dispensations.forList(judged.get(file)))));
             }
         });
         return Collections.unmodifiableSortedMap(all);
+    }
+
+    private static Optional<String> layer(Sheet sheet) {
+        return sheet.meaning() instanceof RuleSet book && !book.over().isEmpty() ? Optional.of(book.title())
+                : Optional.empty();
     }
 
     /** Where ids stand, worked out as far as it is asked. */
@@ -160,12 +189,14 @@ final class Placed {
             return sorted;
         }
 
-        List<LocatedFinding> locate(Path file, Sheet sheet, List<Finding> findings) {
+        List<LocatedFinding> locate(Path file, Sheet sheet, List<Finding> findings,
+                Function<Finding, Optional<TextMend>> more) {
             Document document = library.document(file).orElse(null);
             List<LocatedFinding> located = sheet.own(document);
             for (Finding finding : findings) {
-                located.add(LocatedFinding.of(file, document.lines(), document.locate(finding),
-                        finding.rule().flatMap(this::rule).orElse(null)));
+                LocatedFinding placed = LocatedFinding.of(file, document.lines(), document.locate(finding),
+                        finding.rule().flatMap(this::rule).orElse(null));
+                located.add(more.apply(finding).map(placed::withMend).orElse(placed));
             }
             located.sort(null);
             return located;
@@ -174,7 +205,8 @@ final class Placed {
         private Optional<RulePlace> rule(Id id) {
             Path file = fileOf(id);
             return Optional.ofNullable(file).flatMap(library::document).map(document -> new RulePlace(id, file,
-                    document.lines().lineOf(document.regionOf(id).getOffset()) + 1));
+                    document.lines().lineOf(document.regionOf(id).getOffset()) + 1,
+                    Optional.ofNullable(sheets.get(file)).flatMap(Placed::layer)));
         }
     }
 }

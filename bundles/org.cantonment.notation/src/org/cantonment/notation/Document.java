@@ -9,6 +9,7 @@ import java.util.Set;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Mend;
 import org.cantonment.model.book.Book;
 import org.cantonment.notation.form.DotCheck;
 import org.cantonment.notation.form.NameCheck;
@@ -161,6 +162,14 @@ public final class Document {
         return new TextFinding(region.getOffset(), Math.max(region.getLength(), Math.min(1, text.length())),
                 finding.severity(), finding.code(), finding.message(), finding.rule(),
                 finding.mends().stream().map(writer::write).toList());
+    }
+
+    /**
+     * @param mend what an engine would change in this book
+     * @return the same as changes of this text
+     */
+    public TextMend write(Mend mend) {
+        return new MendWriter(text, lines(), places()).write(mend);
     }
 
     /**

@@ -1,5 +1,8 @@
 package org.cantonment.workbench;
 
+import org.cantonment.workbench.adopting.AdoptingView;
+import org.cantonment.workbench.author.CheckWizard;
+import org.cantonment.workbench.eras.ErasView;
 import org.cantonment.workbench.findings.FindingsView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
@@ -21,12 +24,17 @@ public final class CampaignPerspective implements IPerspectiveFactory {
         layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, LEFT_SHARE, editors);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, TOP_SHARE, editors);
         below.addView(FindingsView.ID);
+        below.addView(ErasView.ID);
+        below.addPlaceholder(AdoptingView.ID);
         below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
         below.addPlaceholder("org.eclipse.search.ui.views.SearchView");
         layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, MIDDLE_SHARE, editors);
         layout.addShowViewShortcut(FindingsView.ID);
+        layout.addShowViewShortcut(ErasView.ID);
+        layout.addShowViewShortcut(AdoptingView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROJECT_EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+        layout.addNewWizardShortcut(CheckWizard.ID);
         layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
         layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
     }

@@ -14,7 +14,8 @@ import org.apache.log4j.LogManager;
 
 /** Runs the benchmarks; started by {@code releng/bench}. */
 public final class Bench {
-    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "change", "buying", "cold");
+    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "checks", "visitors", "change", "buying",
+            "cold");
 
     private Bench() {
     }
@@ -65,6 +66,8 @@ public final class Bench {
             case "keystroke" -> Keystroke.run(folder);
             case "folder" -> Folder.run(folder);
             case "rules" -> RuleEdit.run(folder);
+            case "checks" -> Checks.run();
+            case "visitors" -> Visitors.run(folder);
             case "change" -> Change.run();
             case "buying" -> Buying.run();
             case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),

@@ -72,6 +72,7 @@ final class JsonSchema {
         return switch (type) {
             case "object" -> value.isJsonObject();
             case "array" -> value.isJsonArray();
+            case "boolean" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isBoolean();
             case "string" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isString();
             case "integer" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isNumber()
                     && value.getAsString().matches("-?\\d+");

@@ -1,8 +1,6 @@
 package org.cantonment.desk.cli;
 
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 
@@ -25,10 +23,7 @@ final class CheckJson {
 
     /** One object, on several lines, without a line end behind it. */
     String write(List<LocatedFinding> findings, CheckSummary summary) {
-        StringWriter text = new StringWriter();
-        try (JsonWriter json = new JsonWriter(text)) {
-            json.setIndent("  ");
-            json.setHtmlSafe(false);
+        return Json.text(json -> {
             json.beginObject();
             json.name("format").value(FORMAT);
             json.name("findings").beginArray();
@@ -44,13 +39,11 @@ final class CheckJson {
             json.name("notes").value(summary.notes());
             json.endObject();
             json.endObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.toString();
+        });
     }
 
-    private void finding(JsonWriter json, LocatedFinding finding) throws IOException {
+    /** One finding, as the schema's definition says. */
+    void finding(JsonWriter json, LocatedFinding finding) throws IOException {
         json.beginObject();
         json.name("file").value(terminal.show(finding.file()));
         json.name("line").value(finding.line());
@@ -66,6 +59,9 @@ final class CheckJson {
             json.name("id").value(rule.id().text());
             json.name("file").value(terminal.show(rule.file()));
             json.name("line").value(rule.line());
+            if (rule.layer().isPresent()) {
+                json.name("layer").value(rule.layer().get());
+            }
             json.endObject();
         }
         json.name("mends").beginArray();
@@ -79,13 +75,12 @@ final class CheckJson {
     private void mend(JsonWriter json, TextMend mend) throws IOException {
         json.beginObject();
         json.name("label").value(mend.label());
+        if (mend.elsewhere().isPresent()) {
+            json.name("file").value(terminal.show(mend.elsewhere().get()));
+        }
         json.name("edits").beginArray();
         for (TextChange edit : mend.changes()) {
-            json.beginObject();
-            json.name("offset").value(edit.offset());
-            json.name("length").value(edit.length());
-            json.name("text").value(edit.text());
-            json.endObject();
+            Json.edit(json, edit);
         }
         json.endArray();
         json.endObject();

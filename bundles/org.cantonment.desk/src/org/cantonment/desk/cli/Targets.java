@@ -46,6 +46,16 @@ final class Targets {
         return scopes;
     }
 
+    /**
+     * The folder of books that a list or shelf belongs to, asked for that file alone, with the shelves read.
+     *
+     * @param file an existing file that is a book
+     */
+    static DeskScope withShelves(Path file) {
+        return deskOf(file.getParent()).map(folder -> DeskScope.only(folder, Set.of(file)).withShelves())
+                .orElse(DeskScope.only(file, Set.of(file)));
+    }
+
     private void add(Path path) {
         if (!Files.isDirectory(path)) {
             some.computeIfAbsent(deskOf(path.getParent()).orElse(path), f -> new HashSet<>()).add(path);

@@ -14,14 +14,17 @@ final class Words {
 
     /** All commands with their options. */
     static CommandLine all() {
-        CommandSpec root = command(NAME, "Checks lists against the rules of a campaign, adds up points, tidies books"
-                + " and tells where the campaign stands.");
+        CommandSpec root = command(NAME, "Checks lists against the rules of a campaign, adds up points, looks"
+                + " into other eras and at rules before they are adopted, tidies books and tells where the campaign stands.");
         root.addOption(OptionSpec.builder("-V", "--version").versionHelp(true)
                 .description("Say which version this is.").build());
         root.usageMessage().footer("", "Exit code 0: nothing breaks a rule; 1: something does;"
                 + " 2: the call is wrong or something cannot be read.");
         root.addSubcommand("check", check());
         root.addSubcommand("points", points());
+        root.addSubcommand("eras", eras());
+        root.addSubcommand("adopt", adopt());
+        root.addSubcommand("checks", checks());
         root.addSubcommand("format", format());
         root.addSubcommand("roundup", roundup());
         CommandLine line = new CommandLine(root);
@@ -42,6 +45,34 @@ final class Words {
         return spec.addPositional(paths("LIST", "A file that ends in .list."));
     }
 
+    private static CommandSpec eras() {
+        CommandSpec spec = command("eras", "Tells how a list stands in every era of its rules, and the least change that"
+                + " makes it legal there; or what a shelf can field in each era, and what of it carries over.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/eras.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--next", "NUMBER", "Tell so many changes more, the next best ones; 0 to 9."));
+        spec.addOption(value("--shelf", "SHELF", "Reckon with this shelf, and not with those of the list's player."));
+        return spec.addPositional(one("0", "LIST|SHELF", "A file that ends in .list or .shelf."));
+    }
+
+    private static CommandSpec adopt() {
+        CommandSpec spec = command("adopt", "Tells what adopting a layer or a changed book of rules would do to the lists"
+                + " of a campaign: who becomes illegal, who legal, whose totals change. Writes nothing.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/adopt.schema.json says."));
+        spec.addPositional(one("0", "RULES", "The book, a file that ends in .rules, in the folder or outside."));
+        return spec.addPositional(one("1", "FOLDER", "The campaign's folder."));
+    }
+
+    private static CommandSpec checks() {
+        CommandSpec spec = command("checks", "Tells which checks of others are at hand, from which plug-in, what they take"
+                + " and find, which are shut out and why, and where a jar with checks is put.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/checks.schema.json says."));
+        spec.addOption(flag("--reference", "Write the pages of a handbook about them, in Markdown."));
+        return spec.addPositional(PositionalParamSpec.builder().index("0").arity("0..1").type(String.class)
+                .paramLabel("NAME|FOLDER").description("One check by its name; or a campaign's folder, to see which its"
+                        + " campaign turns on.").build());
+    }
+
     private static CommandSpec format() {
         CommandSpec spec = command("format", "Tidies books: blanks, indents by dots, nothing that has a meaning.");
         spec.addOption(flag("--check", "Change nothing; name the files that would change, and exit with 1 if any would."));
@@ -53,8 +84,7 @@ final class Words {
                 + " missing, what is due next.");
         spec.addOption(OptionSpec.builder("--on").type(String.class).paramLabel("DATE")
                 .description("Stand on this day, as in 2031-04-15; else on the newest one booked.").build());
-        return spec.addPositional(PositionalParamSpec.builder().index("0").arity("1").required(true).type(String.class)
-                .paramLabel("FOLDER").description("The campaign's folder.").build());
+        return spec.addPositional(one("0", "FOLDER", "The campaign's folder."));
     }
 
     private static CommandSpec command(String name, String description) {
@@ -66,6 +96,15 @@ final class Words {
 
     private static OptionSpec flag(String name, String description) {
         return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
+    }
+
+    private static OptionSpec value(String name, String label, String description) {
+        return OptionSpec.builder(name).type(String.class).paramLabel(label).description(description).build();
+    }
+
+    private static PositionalParamSpec one(String index, String label, String description) {
+        return PositionalParamSpec.builder().index(index).arity("1").required(true).type(String.class)
+                .paramLabel(label).description(description).build();
     }
 
     private static PositionalParamSpec paths(String label, String description) {

@@ -27,7 +27,7 @@ import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
 /** Makes the case of each list out of a meanings: what the list says itself, and what its round supplies. */
-final class Cases {
+public final class Cases {
     private final Meanings meanings;
     private final Rulings rulings;
     private final Map<List<Id>, List<RuleSet>> closures = new HashMap<>();
@@ -37,8 +37,36 @@ final class Cases {
         this.rulings = rulings;
     }
 
-    ListCase of(ForceList list) {
+    /** Cases for one question, beside whatever the desk judges: nothing is shared with it, so any thread may ask. */
+    public static Cases of(Meanings meanings) {
+        return new Cases(meanings, new Rulings());
+    }
+
+    /** The case of a list as it is written. */
+    public ListCase of(ForceList list) {
         return new OneCase(list).make();
+    }
+
+    /** The case of a list as if it were written for an era, at the same time otherwise. */
+    public ListCase in(ForceList list, Id era) {
+        return of(new ForceList(list.id(), list.player(), list.round(), list.rules(), Optional.of(era), list.points(),
+                list.body(), list.contingents(), list.borrowed(), list.brought(), list.notes()));
+    }
+
+    /** The rules that a list is under, lower ones first. */
+    public List<RuleSet> booksOf(ForceList list) {
+        return closure(new OneCase(list).rules());
+    }
+
+    /** Books as they stand at a time. */
+    public Ruling ruling(List<RuleSet> books, Occasion occasion) {
+        return rulings.of(books, occasion);
+    }
+
+    /** The eras of the rules that a list is under, in the order in which they are written. */
+    public List<Id> erasOf(ForceList list) {
+        return booksOf(list).stream().flatMap(book -> book.eras().stream()).map(Era::id).distinct()
+                .toList();
     }
 
     /** The rulings of a book with all below it: one in each of its eras, or one without if it has none. */
@@ -122,7 +150,7 @@ final class Cases {
                     player.flatMap(Player::side),
                     earlier.isEmpty() ? Optional.empty() : Optional.of(earlier.get(earlier.size() - 1)),
                     Used.in(earlier), campaign.map(Campaign::excuses).orElse(List.of()), contingents(occasion),
-                    CancelToken.NEVER, Optional.empty(), Map.of());
+                    CancelToken.NEVER, list.player().flatMap(meanings::atHand), meanings.kin());
         }
 
         private List<ForceList> earlier() {

@@ -16,8 +16,11 @@ import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.range.Range;
 import org.cantonment.domain.rules.Era;
 import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.domain.shelf.Shelf;
+import org.cantonment.rules.view.Holdings;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
 public final class Meanings {
@@ -28,11 +31,17 @@ public final class Meanings {
     private final List<Week> weeks;
     private final List<NamesBook> names;
     private final List<ForceList> lists;
+    private final List<Range> ranges;
+    private final List<Shelf> shelves;
     private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
 
-    /** Of two books with the same id the first counts. */
+    private final Map<Id, Optional<Holdings>> atHand = new HashMap<>();
+    private Map<Id, Id> kin;
+    private Boolean asksShelves;
+
+    /** Of two books of rules, or two campaigns, with the same id the first counts. */
     public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
-            List<ForceList> lists) {
+            List<ForceList> lists, List<Range> ranges, List<Shelf> shelves) {
         rules.forEach(book -> this.rules.putIfAbsent(book.id(), book));
         this.ruleSets = List.copyOf(this.rules.values());
         campaigns.forEach(campaign -> this.campaigns.putIfAbsent(campaign.id(), campaign));
@@ -40,6 +49,8 @@ public final class Meanings {
         this.weeks = List.copyOf(weeks);
         this.names = List.copyOf(names);
         this.lists = List.copyOf(lists);
+        this.ranges = List.copyOf(ranges);
+        this.shelves = List.copyOf(shelves);
         for (ForceList list : lists) {
             list.player().ifPresent(p -> byPlayer.computeIfAbsent(p, id -> new ArrayList<>()).add(list));
         }
@@ -65,6 +76,16 @@ public final class Meanings {
     /** The lists, in the order of their files. */
     public List<ForceList> lists() {
         return lists;
+    }
+
+    /** The ranges, in the order of their files. */
+    public List<Range> ranges() {
+        return ranges;
+    }
+
+    /** The shelves, in the order of their files; two may belong to the same player. */
+    public List<Shelf> shelves() {
+        return shelves;
     }
 
     /** The rule sets, in the order of their files; of two with the same id only the first. */
@@ -94,11 +115,35 @@ public final class Meanings {
                 .map(Era::title).orElse(era.name());
     }
 
+    /** The built pieces that a player has at hand, if any shelf says. */
+    Optional<Holdings> atHand(Id player) {
+        synchronized (atHand) {
+            return atHand.computeIfAbsent(player, id -> AtHand.of(id, ranges, shelves));
+        }
+    }
+
+    /** The family of each piece type, and of each family the one it lies in. */
+    synchronized Map<Id, Id> kin() {
+        if (kin == null) {
+            kin = AtHand.kin(ranges);
+        }
+        return kin;
+    }
+
     /** Whether nothing that a list's case is made of differs from what it was in those meanings. */
     boolean sameAround(ForceList list, Meanings others) {
         return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
+                && (!asksShelves() || sameObjects(ranges, others.ranges) && sameObjects(shelves, others.shelves))
                 && (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
                         others.listsOf(list.player().get())));
+    }
+
+    /** Whether any rule here asks for pieces, so that a shelf may change a verdict. */
+    private synchronized boolean asksShelves() {
+        if (asksShelves == null) {
+            asksShelves = ruleSets.stream().anyMatch(PiecesAsked::in);
+        }
+        return asksShelves;
     }
 
     private static boolean sameObjects(List<?> some, List<?> others) {

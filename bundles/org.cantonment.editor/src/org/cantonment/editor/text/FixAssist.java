@@ -1,10 +1,12 @@
 package org.cantonment.editor.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
+import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.Fix;
 import org.cantonment.editor.model.DocumentModel;
 import org.cantonment.editor.model.DocumentModels;
@@ -20,7 +22,10 @@ import org.eclipse.jface.text.source.Annotation;
 import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.jface.text.source.ISourceViewer;
 
-/** Offers the fixes of the findings on the caret's line, those under the caret first. */
+/**
+ * Offers the fixes of the findings on the caret's line: those under the caret first, and those that change another file
+ * last. What mends several findings is offered once.
+ */
 public final class FixAssist implements IQuickAssistProcessor {
 
     @Override
@@ -54,34 +59,43 @@ public final class FixAssist implements IQuickAssistProcessor {
      * @return what to offer
      */
     public static List<ICompletionProposal> offers(IDocument document, IAnnotationModel annotations, int offset) {
-        List<ICompletionProposal> under = new ArrayList<>();
-        List<ICompletionProposal> beside = new ArrayList<>();
         Optional<DocumentModel> model = DocumentModels.all().of(document);
         if (model.isEmpty() || annotations == null) {
-            return under;
+            return List.of();
         }
+        List<FixProposal> offers = new ArrayList<>();
         String text = model.get().snapshot().text();
+        for (Placed placed : onLine(document, annotations, offset)) {
+            int moved = placed.place().offset - placed.finding().offset();
+            for (Fix fix : placed.finding().fixes()) {
+                FixProposal proposal = new FixProposal(fix, moved, text);
+                if (proposal.fits(document) && offers.stream().noneMatch(proposal::doesTheSame)) {
+                    offers.add(proposal);
+                }
+            }
+        }
+        offers.sort(Comparator.comparing(FixProposal::elsewhere)); // a stable sort: what mends this text comes first
+        return List.copyOf(offers);
+    }
+
+    /** A finding, and where it stands now. */
+    private record Placed(Finding finding, Position place, boolean under) {
+    }
+
+    /** The findings on the line, those under the caret first, then the gravest; always in the same order. */
+    private static List<Placed> onLine(IDocument document, IAnnotationModel annotations, int offset) {
+        List<Placed> found = new ArrayList<>();
         for (Iterator<Annotation> all = annotations.getAnnotationIterator(); all.hasNext();) {
             if (all.next() instanceof FindingAnnotation mine) {
                 Position place = annotations.getPosition(mine);
                 if (place != null && sameLine(document, place.offset, offset)) {
-                    addFixes(document, mine, place, text, place.overlapsWith(offset, 1) ? under : beside);
+                    found.add(new Placed(mine.found().finding(), place, place.overlapsWith(offset, 1)));
                 }
             }
         }
-        under.addAll(beside);
-        return under;
-    }
-
-    private static void addFixes(IDocument document, FindingAnnotation annotation, Position place, String text,
-            List<ICompletionProposal> offers) {
-        int moved = place.offset - annotation.found().finding().offset();
-        for (Fix fix : annotation.found().finding().fixes()) {
-            FixProposal proposal = new FixProposal(fix, moved, text);
-            if (proposal.fits(document)) {
-                offers.add(proposal);
-            }
-        }
+        found.sort(Comparator.comparing((Placed one) -> !one.under()).thenComparingInt(one -> one.place().offset)
+                .thenComparing(one -> one.finding().severity()).thenComparing(one -> one.finding().message()));
+        return found;
     }
 
     private static boolean sameLine(IDocument document, int one, int other) {

@@ -1,6 +1,5 @@
 package org.cantonment.editor.text;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.cantonment.editor.api.Fix;
@@ -12,6 +11,7 @@ import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Display;
 
 /** A fix as the viewer offers it, moved to where its finding stands now. */
 final class FixProposal implements ICompletionProposal {
@@ -35,6 +35,9 @@ final class FixProposal implements ICompletionProposal {
 
     /** Whether the text that would be replaced is still what the fix was made for. */
     boolean fits(IDocument document) {
+        if (fix.elsewhere().isPresent()) {
+            return true; // asked of the other text when it is open
+        }
         try {
             for (TextChange change : fix.changes()) {
                 String then = saidOf.substring(change.offset(), change.end());
@@ -48,15 +51,33 @@ final class FixProposal implements ICompletionProposal {
         }
     }
 
+    /** Whether it changes another file. */
+    boolean elsewhere() {
+        return fix.elsewhere().isPresent();
+    }
+
+    /** Whether another makes the same edits under the same name. */
+    boolean doesTheSame(FixProposal other) {
+        return fix.label().equals(other.fix.label()) && elsewhere() == other.elsewhere()
+                && edits().equals(other.edits());
+    }
+
+    private List<TextChange> edits() {
+        return elsewhere() ? fix.changes() : fix.changes().stream().map(change -> change.moved(moved)).toList();
+    }
+
     @Override
     public void apply(IDocument document) {
+        if (fix.elsewhere().isPresent()) {
+            // whoever offered the fix takes the keyboard back first
+            Display.getCurrent().asyncExec(() -> OtherFile.change(fix.elsewhere().get(), fix.changes()));
+            return;
+        }
         if (!fits(document)) {
             return; // edited since it was offered; the next snapshot offers it anew
         }
-        List<TextChange> changes = new ArrayList<>();
-        fix.changes().forEach(change -> changes.add(change.moved(moved)));
         try {
-            TextChanges.apply(document, changes);
+            TextChanges.apply(document, edits());
         } catch (BadLocationException cannotBe) { // fits has looked at every place
             ILog.of(FixProposal.class).error("A fix lies outside the text", cannotBe);
         }

@@ -51,7 +51,7 @@ public final class Places {
         });
     }
 
-    private static Optional<ITextEditor> editor(String uri) {
+    static Optional<ITextEditor> editor(String uri) {
         IFile file = file(uri);
         if (file == null) {
             return Optional.empty();

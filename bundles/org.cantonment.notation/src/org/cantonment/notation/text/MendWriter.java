@@ -1,9 +1,12 @@
 package org.cantonment.notation.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Action;
@@ -32,6 +35,8 @@ import org.eclipse.xtext.util.ITextRegion;
 /** Turns what an engine would change in a list into changes of its text; whole lines come and go. */
 public final class MendWriter {
 
+    private static final Pattern SUPPORT = Pattern.compile("^[ .]*support\\R");
+
     private final String text;
     private final LineStarts lines;
     private final Map<Id, EObject> places;
@@ -57,7 +62,29 @@ public final class MendWriter {
             }
             changes.addAll(part);
         }
-        return new TextMend(mend.label(), changes);
+        return new TextMend(mend.label(), together(changes));
+    }
+
+    /** What is put in at one place becomes one change, in the order of the actions; what is added may have parts. */
+    private static List<TextChange> together(List<TextChange> changes) {
+        Map<Integer, TextChange> inserts = new LinkedHashMap<>();
+        List<TextChange> others = new ArrayList<>();
+        for (TextChange change : changes) {
+            if (change.length() > 0) {
+                others.add(change);
+            } else {
+                inserts.merge(change.offset(), change,
+                        (first, then) -> new TextChange(first.offset(), 0, joined(first.text(), then.text())));
+            }
+        }
+        others.addAll(inserts.values());
+        return others;
+    }
+
+    // One heading is enough for all supports that come to one place.
+    private static String joined(String first, String then) {
+        Matcher heading = SUPPORT.matcher(then);
+        return heading.find() && first.contains(heading.group()) ? first + then.substring(heading.end()) : first + then;
     }
 
     private List<TextChange> write(Action action) {
@@ -188,23 +215,27 @@ public final class MendWriter {
         }).orElse(List.of());
     }
 
+    // The id of what was added by an earlier action is that of its place, a plus sign and what was added.
     private List<TextChange> add(AddUnit unit) {
-        EObject parent = places.get(unit.parent());
+        String[] path = unit.parent().text().split("\\+");
+        EObject parent = places.get(Id.of(path[0]));
         if (parent == null) {
             return List.of();
         }
-        int depth = depth(parent) + 1;
+        int depth = depth(parent) + path.length;
         EObject below = parent;
         StringBuilder added = new StringBuilder();
-        if (unit.support()) {
-            Optional<Line> support = parent.eContents().stream().filter(SupportHere.class::isInstance)
-                    .map(Line.class::cast).findFirst();
-            if (support.isPresent()) {
-                below = support.get();
-            } else {
-                added.append(dots(depth)).append("support").append(lineEnd());
+        for (int i = 1; i <= path.length; i++) {
+            boolean here = i == path.length;
+            if (here ? unit.support() : path[i].startsWith("support-")) {
+                Optional<Line> support = i > 1 ? Optional.empty() : parent.eContents().stream()
+                        .filter(SupportHere.class::isInstance).map(Line.class::cast).findFirst();
+                below = support.isPresent() ? support.get() : below;
+                if (here && support.isEmpty()) {
+                    added.append(dots(depth)).append("support").append(lineEnd());
+                }
+                depth++;
             }
-            depth++;
         }
         added.append(dots(depth));
         unit.billet().ifPresent(billet -> added.append(billet).append(": "));

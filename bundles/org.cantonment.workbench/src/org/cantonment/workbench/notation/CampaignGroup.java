@@ -17,6 +17,7 @@ import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.Judgement;
 import org.cantonment.editor.api.Taken;
 import org.cantonment.notation.Document;
+import org.cantonment.workbench.guests.GuestHouse;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.IPath;
@@ -30,7 +31,12 @@ final class CampaignGroup implements FileGroup {
 
     CampaignGroup(IProject project) {
         this.project = project;
-        desk = CampaignDesk.openUnjudged(project.getLocation().toPath(), CancelToken.NEVER, Progress.SILENT);
+        desk = CampaignDesk.openUnjudged(project.getLocation().toPath(), GuestHouse.instance().guests(),
+                CancelToken.NEVER, Progress.SILENT);
+    }
+
+    CampaignDesk desk() {
+        return desk;
     }
 
     @Override
@@ -50,7 +56,8 @@ final class CampaignGroup implements FileGroup {
     public Judgement judge(BooleanSupplier cancelled) {
         try {
             DeskSnapshot snapshot = desk.judge(cancelled::getAsBoolean);
-            return file -> snapshot.findings(path(file)).stream().map(Findings::of).toList();
+            return file -> snapshot.findings(path(file)).stream().map(finding -> Findings.of(finding, desk::text))
+                    .toList();
         } catch (Cancelled madeRoom) {
             throw new CancellationException();
         }
@@ -61,7 +68,7 @@ final class CampaignGroup implements FileGroup {
         return files(desk.letGo(path(file)));
     }
 
-    private static Path path(IFile file) {
+    static Path path(IFile file) {
         return file.getLocation().toPath();
     }
 

@@ -1,10 +1,14 @@
 package org.cantonment.workbench.notation;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.cantonment.desk.LocatedFinding;
+import org.cantonment.editor.api.Elsewhere;
 import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.Fix;
 import org.cantonment.editor.api.Rule;
@@ -22,13 +26,14 @@ final class Findings {
     static Finding of(TextFinding finding) {
         return new Finding(severity(finding.severity()), finding.code(), finding.message(),
                 finding.rule().map(id -> new Rule(id.card().text(), "", 0)).orElse(Rule.NONE), advice(finding.mends()), finding.offset(),
-                finding.length(), fixes(finding.mends()));
+                finding.length(), fixes(finding.mends(), none -> Optional.empty()));
     }
 
-    static Finding of(LocatedFinding finding) {
+    /** @param texts the texts of other files that mends may change */
+    static Finding of(LocatedFinding finding, Function<Path, Optional<String>> texts) {
         return new Finding(severity(finding.severity()), finding.code(), finding.message(),
                 finding.rule().map(Findings::rule).orElse(Rule.NONE), advice(finding.mends()), finding.offset(),
-                finding.length(), fixes(finding.mends()));
+                finding.length(), fixes(finding.mends(), texts));
     }
 
     private static Rule rule(LocatedFinding.RulePlace place) {
@@ -49,14 +54,21 @@ final class Findings {
                 .collect(Collectors.joining("; "));
     }
 
-    private static List<Fix> fixes(List<TextMend> mends) {
+    private static List<Fix> fixes(List<TextMend> mends, Function<Path, Optional<String>> texts) {
         List<Fix> fixes = new ArrayList<>();
         for (TextMend mend : mends) {
-            if (!mend.changes().isEmpty()) {
-                fixes.add(new Fix(mend.label(), mend.changes().stream()
-                        .map(change -> new TextChange(change.offset(), change.length(), change.text())).toList()));
+            Optional<Elsewhere> elsewhere = mend.elsewhere().flatMap(file -> texts.apply(file)
+                    .map(text -> new Elsewhere(file.toUri().toString(), text)));
+            if (mend.here() || elsewhere.isPresent()) {
+                fixes.add(new Fix(mend.label(), changes(mend), elsewhere));
             }
         }
         return fixes;
+    }
+
+    /** The same edits for the editor. */
+    static List<TextChange> changes(TextMend mend) {
+        return mend.changes().stream().map(change -> new TextChange(change.offset(), change.length(), change.text()))
+                .toList();
     }
 }

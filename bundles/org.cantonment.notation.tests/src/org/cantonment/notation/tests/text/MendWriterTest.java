@@ -73,6 +73,26 @@ class MendWriterTest {
     }
 
     @Test
+    void whatIsAddedMayHavePartsAndStandsInOrder() {
+        Id squadron = Id.of("Mine+Lake/Squadron");
+        Mend mend = new Mend("mend", List.of(new RemoveEntry(Id.of("Mine#1")),
+                new AddUnit(Id.of("Mine"), false, Optional.empty(), Id.of("Lake/Squadron"), OptionalInt.empty(), 1),
+                new AddUnit(squadron, false, Optional.of("Line"), Id.of("Lake/Gun-Troop"), OptionalInt.of(2), 2),
+                new AddUnit(squadron, true, Optional.empty(), Id.of("Lake/Tender"), OptionalInt.empty(), 1),
+                new AddUnit(squadron, true, Optional.empty(), Id.of("Lake/Gun-Troop"), OptionalInt.of(2), 1)));
+        assertEquals("""
+                list Mine under Lake
+                support
+                  . Tender
+                Squadron
+                  . Line: 2 Gun-Troop of 2
+                  . support
+                    .. Tender
+                    .. Gun-Troop of 2
+                """, TextChange.apply(LIST, list.write(mend).changes()));
+    }
+
+    @Test
     void aCountIsWrittenOrPutIn() {
         assertEquals(LIST.replace("2 Gun-Troop\n", "3 Gun-Troop\n"), after(new SetCount(Id.of("Mine#3"), 3)));
         assertEquals(LIST.replace(". Gun-Troop of", ". 4 Gun-Troop of"), after(new SetCount(Id.of("Mine#2"), 4)));

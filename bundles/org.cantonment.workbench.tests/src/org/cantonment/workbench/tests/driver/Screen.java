@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import org.cantonment.editor.model.DocumentModels;
 import org.eclipse.core.resources.ResourcesPlugin;
@@ -84,7 +85,8 @@ public final class Screen {
     private static boolean quiet() {
         return DocumentModels.all().idle() && Job.getJobManager().find(ResourcesPlugin.FAMILY_AUTO_BUILD).length == 0
                 && Job.getJobManager().find(ResourcesPlugin.FAMILY_MANUAL_BUILD).length == 0
-                && Job.getJobManager().find("org.cantonment.workbench.findings").length == 0;
+                && Stream.of("findings", "eras", "adopting").noneMatch(
+                        view -> Job.getJobManager().find("org.cantonment.workbench." + view).length > 0);
     }
 
     /**

@@ -1,0 +1,46 @@
+package org.cantonment.desk.eras;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Severity;
+import org.cantonment.rules.Verdict;
+
+/**
+ * How a list stands in one era.
+ *
+ * @param era     the era
+ * @param title   what people call it
+ * @param written whether it is the one that the list is written for
+ * @param limit   the limit of points, if there is one
+ * @param verdict what the judge says of the list as it is written
+ * @param atLarge what makes it legal; empty if it is
+ * @param owned   what makes it legal and to be fielded with what is owned; empty if that is not known, or it is both
+ */
+public record EraAnswer(Id era, String title, boolean written, OptionalInt limit, Verdict verdict,
+        Optional<Changes> atLarge, Optional<Changes> owned) {
+
+    /** Whether the list is legal there. */
+    public boolean legal() {
+        return verdict.legal();
+    }
+
+    /** Its total there. */
+    public long points() {
+        return verdict.points();
+    }
+
+    /** What makes it not legal there. */
+    public List<Finding> breaches() {
+        return verdict.findings(Severity.BREACH);
+    }
+
+    /** Whether the least change with what is owned is the least change at large. */
+    public boolean ownedIsSame() {
+        return owned.flatMap(Changes::best).isPresent() && atLarge.flatMap(Changes::best).isPresent()
+                && owned.get().best().get().after().equals(atLarge.get().best().get().after());
+    }
+}

@@ -1,0 +1,155 @@
+package org.cantonment.workbench.adopting;
+
+import java.util.List;
+
+import org.cantonment.editor.model.DocumentModel;
+import org.cantonment.editor.model.DocumentModels;
+import org.cantonment.editor.text.OtherFile;
+import org.cantonment.editor.text.Places;
+import org.cantonment.workbench.adopting.AdoptingJob.Shown;
+import org.cantonment.workbench.answers.AnswerNode;
+import org.cantonment.workbench.answers.AnswerTree;
+import org.cantonment.workbench.answers.AnswerTree.Column;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.part.ViewPart;
+
+/** Who becomes illegal, who legal, whose totals change, if the book of rules in the editor were adopted as it is there. */
+public final class AdoptingView extends ViewPart {
+
+    /** The id of the view. */
+    public static final String ID = "org.cantonment.workbench.adopting";
+
+    private static final String START = "In a book of rules, choose 'Before adopting' from the menu Navigate.";
+    private static final List<Column> COLUMNS = List.of(new Column("List", 80), new Column("Points", 22),
+            new Column("Book", 24));
+
+    private final OwnDesk own = new OwnDesk();
+    private AnswerTree tree;
+    private Label heading;
+    private Button again;
+    private Button stop;
+    private Button adopt;
+    private IFile file;
+    private Job job;
+    private Shown shown = Shown.nothing(START);
+
+    @Override
+    public void createPartControl(Composite parent) {
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 2;
+        parent.setLayout(layout);
+        top(parent);
+        Composite area = new Composite(parent, SWT.NONE);
+        area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        tree = new AnswerTree(area, COLUMNS);
+        tree.tree().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> open()));
+        show(shown);
+    }
+
+    private void top(Composite parent) {
+        Composite line = new Composite(parent, SWT.NONE);
+        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        GridLayout layout = new GridLayout(4, false);
+        layout.marginHeight = 2;
+        layout.marginWidth = 4;
+        line.setLayout(layout);
+        heading = new Label(line, SWT.NONE);
+        heading.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        again = button(line, "Look &again", "Compares with the saved campaign once more.", () -> look(file));
+        stop = button(line, "&Stop", "Gives the comparison up.", () -> job.cancel());
+        adopt = button(line, "&Play it", "Writes into the campaign that it plays this book; one undo takes it back.",
+                this::adopt);
+    }
+
+    private static Button button(Composite line, String label, String tip, Runnable task) {
+        Button button = new Button(line, SWT.PUSH);
+        button.setText(label);
+        button.setToolTipText(tip);
+        button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> task.run()));
+        return button;
+    }
+
+    /**
+     * Compares the campaign as it is saved with what it were if a book had the text that its editor shows. Screen's thread
+     * only.
+     *
+     * @param rules an open book of rules
+     */
+    public void look(IFile rules) {
+        DocumentModel model = DocumentModels.all().of(rules).orElse(null);
+        if (model == null) {
+            show(Shown.nothing("Open " + rules.getName() + " to compare it."));
+            return;
+        }
+        if (job != null) {
+            job.cancel();
+        }
+        file = rules;
+        Job[] mine = { null };
+        mine[0] = new AdoptingJob(own, rules, model.document().get(), newer -> tree.tree().getDisplay().asyncExec(() -> {
+            if (job == mine[0]) {
+                show(newer);
+            }
+        }));
+        job = mine[0];
+        show(Shown.nothing("Looking\u2026"));
+        job.schedule();
+    }
+
+    private void show(Shown newer) {
+        if (tree.tree().isDisposed()) {
+            return;
+        }
+        shown = newer;
+        heading.setText(newer.heading().replace("&", "&&"));
+        heading.setToolTipText(newer.heading());
+        tree.show(newer.nodes());
+        again.setEnabled(file != null);
+        stop.setEnabled(job != null && newer.nodes().isEmpty() && file != null);
+        adopt.setEnabled(!newer.adopting().isEmpty());
+    }
+
+    /** The rows as they are shown. */
+    public List<AnswerNode> rows() {
+        return tree.nodes();
+    }
+
+    /** What is said above them. */
+    public String heading() {
+        return shown.heading();
+    }
+
+    private void open() {
+        tree.meant(AdoptingNodes.Place.class)
+                .ifPresent(place -> Places.openLine(place.file().toUri().toString(), place.line()));
+    }
+
+    private void adopt() {
+        shown.adopting().forEach(one -> OtherFile.change(one.where(), one.changes()));
+        adopt.setEnabled(false); // it has been said; whoever undoes it looks again
+    }
+
+    @Override
+    public void setFocus() {
+        tree.tree().setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        if (job != null) {
+            job.cancel();
+        }
+        super.dispose();
+    }
+}

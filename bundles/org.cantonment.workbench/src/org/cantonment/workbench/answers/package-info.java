@@ -1,0 +1,2 @@
+/** Answers that open into their parts: a tree with columns, filled from snapshots. */
+package org.cantonment.workbench.answers;
