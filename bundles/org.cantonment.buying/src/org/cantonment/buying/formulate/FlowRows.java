@@ -16,6 +16,7 @@ final class FlowRows {
     private final Formulation formulation;
     private final ProgrammeMaker maker;
     private final int number;
+    private final int chosen;
     private final Wants wants;
     private final List<NeedGroup> groups;
     private final Map<Id, Sum> uses = new TreeMap<>();
@@ -24,10 +25,12 @@ final class FlowRows {
     private final Map<Integer, Sum> byLine = new TreeMap<>();
     private final Map<Integer, Integer> asked = new TreeMap<>();
 
-    FlowRows(Formulation formulation, ProgrammeMaker maker, int number, Wants wants, List<NeedGroup> groups) {
+    /** @param chosen the column that says whether the target stands; {@link Formulation#NONE} if it must */
+    FlowRows(Formulation formulation, ProgrammeMaker maker, int number, int chosen, Wants wants, List<NeedGroup> groups) {
         this.formulation = formulation;
         this.maker = maker;
         this.number = number;
+        this.chosen = chosen;
         this.wants = wants;
         this.groups = groups;
     }
@@ -67,7 +70,11 @@ final class FlowRows {
                 }
             }
         });
-        maker.atLeast(filled, group.count());
+        if (chosen == Formulation.NONE) {
+            maker.atLeast(filled, group.count());
+        } else {
+            maker.atLeast(filled.add(-group.count(), chosen), 0);
+        }
     }
 
     private int stand(Id type, NeedGroup group, Sum filled) {

@@ -38,6 +38,7 @@ public final class Formulation {
     private final ProgrammeMaker maker = new ProgrammeMaker();
     private final Purchases purchases;
     private final Builds builds;
+    private final Choices choices;
     private final Map<Conversion, int[]> worked = new LinkedHashMap<>();
     private final Programme programme;
 
@@ -66,8 +67,9 @@ public final class Formulation {
                 question.stages().stream().anyMatch(stage -> stage.bench().isPresent()));
         purchases = new Purchases(question, wares, stores, wants, maker);
         builds = new Builds(question, stores, purchases, wants, maker);
+        choices = new Choices(question.targets(), maker);
         convert();
-        HallRows hall = new HallRows(this, maker);
+        HallRows hall = new HallRows(this, choices, maker);
         for (int t = 0; t < wants.size(); t++) {
             hall.add(t, wants.get(t));
         }
@@ -210,8 +212,8 @@ public final class Formulation {
     }
 
     /**
-     * Among plans of the same cost: the fewest pieces bought, then the fewest boxes, then nothing sooner than it is wanted,
-     * then by code.
+     * Among plans of the same cost: the fewest pieces bought, then the most points used where lists are chosen, then the
+     * fewest boxes, then nothing sooner than it is wanted, then by code.
      */
     public Preference preference() {
         long[] pieces = new long[programme.columns().size()];
@@ -227,7 +229,16 @@ public final class Formulation {
                 order.add(columns[s]);
             }
         }
-        List<long[]> tiers = question.stages().size() > 1 ? List.of(pieces, boxes, early) : List.of(pieces, boxes);
+        List<long[]> tiers = new ArrayList<>(List.of(pieces));
+        if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
+            long[] unused = new long[pieces.length];
+            choices.weigh(unused);
+            tiers.add(unused);
+        }
+        tiers.add(boxes);
+        if (question.stages().size() > 1) {
+            tiers.add(early);
+        }
         return new Preference(tiers, order.stream().mapToInt(Integer::intValue).toArray());
     }
 
@@ -280,6 +291,11 @@ public final class Formulation {
         worked.forEach((turn, columns) -> times.put(turn,
                 Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
         return times;
+    }
+
+    /** Whether a target stands: all do but those of a choice that were not chosen. */
+    public boolean stands(long[] values, int target) {
+        return choices.stands(values, target);
     }
 
     /** How the things of several people are told apart. */

@@ -28,10 +28,13 @@ final class HallRows {
 
     private final Formulation formulation;
     private final ProgrammeMaker maker;
+    private final Choices choices;
     private final Map<Node, Long> rows = new LinkedHashMap<>();
+    private final Map<Node, Map<Choices.Key, Sum>> chosen = new LinkedHashMap<>();
 
-    HallRows(Formulation formulation, ProgrammeMaker maker) {
+    HallRows(Formulation formulation, Choices choices, ProgrammeMaker maker) {
         this.formulation = formulation;
+        this.choices = choices;
         this.maker = maker;
     }
 
@@ -55,7 +58,7 @@ final class HallRows {
                     node(number, wants.target().stage(), union, needed);
                 }
             } else {
-                new FlowRows(formulation, maker, number, wants, part.stream().map(groups::get).toList()).add();
+                new FlowRows(formulation, maker, number, choices.column(number), wants, part.stream().map(groups::get).toList()).add();
             }
         }
     }
@@ -114,7 +117,13 @@ final class HallRows {
 
     private void node(int number, int stage, Set<Id> types, long needed) {
         boolean anew = types.stream().anyMatch(formulation::builtAnew);
-        rows.merge(new Node(stage, anew ? number : -1, types), needed, Math::max);
+        Node node = new Node(stage, anew ? number : -1, types);
+        if (choices.column(number) == Formulation.NONE) {
+            rows.merge(node, needed, Math::max);
+        } else {
+            chosen.computeIfAbsent(node, key -> new LinkedHashMap<>())
+                    .computeIfAbsent(choices.key(number), key -> new Sum()).add(needed, choices.column(number));
+        }
     }
 
     /** Writes the rows, without those that follow from the rows of the sets within. */
@@ -122,16 +131,25 @@ final class HallRows {
         List<Map.Entry<Node, Long>> all = List.copyOf(rows.entrySet());
         for (Map.Entry<Node, Long> row : all) {
             if (within(row, all) < row.getValue()) {
-                Sum sum = new Sum();
-                long own = 0;
-                for (Id type : row.getKey().types()) {
-                    Formulation.Supplying supplying = formulation.supply(type, row.getKey().stage(), row.getKey().target());
-                    sum.add(1, supplying.sum());
-                    own += supplying.own();
-                }
-                maker.atLeast(sum, row.getValue() - own);
+                Formulation.Supplying there = there(row.getKey());
+                maker.atLeast(there.sum(), row.getValue() - there.own());
             }
         }
+        chosen.forEach((node, byChoice) -> byChoice.values().forEach(needed -> {
+            Formulation.Supplying there = there(node);
+            maker.atLeast(there.sum().add(-1, needed), -there.own());
+        }));
+    }
+
+    private Formulation.Supplying there(Node node) {
+        Sum sum = new Sum();
+        long own = 0;
+        for (Id type : node.types()) {
+            Formulation.Supplying supplying = formulation.supply(type, node.stage(), node.target());
+            sum.add(1, supplying.sum());
+            own += supplying.own();
+        }
+        return new Formulation.Supplying(sum, own);
     }
 
     /** What disjoint sets within it need, taken greedily, the greatest first. */

@@ -52,7 +52,9 @@ final class Lack {
         for (Target target : question.targets()) {
             Set<Id> had = new TreeSet<>(sold);
             had.addAll(giving(question.shelves().get(target.person())));
-            target.needs().forEach(need -> check(target, need, had));
+            if (target.choice().isEmpty()) {
+                target.needs().forEach(need -> check(target, need, had));
+            }
         }
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
                 .forEach(box -> find("buying.no-price", box, market.catalogue().title(box)
@@ -132,7 +134,7 @@ final class Lack {
             Map<Id, Integer> asked = new TreeMap<>();
             Question alone = new Question(market, question.shelves(), List.of(target), question.stages(), question.saved(),
                     asked);
-            if (solve(alone).state() == Outcome.State.IMPOSSIBLE) {
+            if (target.choice().isEmpty() && solve(alone).state() == Outcome.State.IMPOSSIBLE) {
                 find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "
                         + target.title() + limited() + bench() + ".");
             }

@@ -14,20 +14,22 @@ import org.joda.money.Money;
  * @param purchases in the order of stages, then of codes
  * @param orders what each seller is paid in each stage; their totals add up to the total
  * @param buildings the choices that last
- * @param turnouts for each target who stands where, with what is bought and built by then; each is complete
+ * @param fielded the targets: all of the question but those of a choice that were not chosen
+ * @param turnouts for each of them who stands where, with what is bought and built by then; each is complete
  * @param leftovers what is bought and stands nowhere
  * @param proven whether there is none that costs less
  * @param settled whether none that costs as much is preferred: it has fewer pieces, then fewer boxes, then earlier codes
  * @param bound nothing costs less
  */
 public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> buildings, List<Conversions> conversions,
-        List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled, Money bound) {
+        List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled, Money bound) {
 
     public Plan {
         purchases = List.copyOf(purchases);
         orders = List.copyOf(orders);
         buildings = List.copyOf(buildings);
         conversions = List.copyOf(conversions);
+        fielded = List.copyOf(fielded);
         turnouts = List.copyOf(turnouts);
         leftovers = List.copyOf(leftovers);
     }

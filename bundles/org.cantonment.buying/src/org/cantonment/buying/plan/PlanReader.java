@@ -33,6 +33,7 @@ final class PlanReader {
     private final long[] values;
     private final Shares shares;
     private final Supply shelf;
+    private final List<Target> fielded = new ArrayList<>();
 
     PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome) {
         this.question = question;
@@ -54,11 +55,12 @@ final class PlanReader {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
         List<Turnout> turnouts = turnouts();
-        List<Building> buildings = new PlainBuilds(question, formulation.plainBuilds(values), turnouts, shares)
+        List<Building> buildings = new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
                 .after(purchases, buildings());
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), conversions(), turnouts, leftovers(purchases, buildings, turnouts),
+        return new Plan(purchases, orders, plain(buildings), conversions(), fielded,
+                turnouts, leftovers(purchases, buildings, turnouts),
                 total, proven, outcome.settled(), bound);
     }
 
@@ -149,6 +151,10 @@ final class PlanReader {
         List<Turnout> turnouts = new ArrayList<>();
         for (int t = 0; t < question.targets().size(); t++) {
             Target target = question.targets().get(t);
+            if (!formulation.stands(values, t)) {
+                continue;
+            }
+            fielded.add(target);
             Supply supply = standing(t);
             Turnout turnout = Depot.of(question.market().catalogue(), supply, target.allowance())
                     .turnout(target.needs(), CancelToken.NEVER);
@@ -164,7 +170,7 @@ final class PlanReader {
     private List<Leftover> leftovers(List<Purchase> purchases, List<Building> buildings, List<Turnout> turnouts) {
         Map<Id, Integer> used = new TreeMap<>();
         for (int t = 0; t < turnouts.size(); t++) {
-            Map<Id, Integer> own = Standing.of(turnouts.get(t), shares, question.targets().get(t).person());
+            Map<Id, Integer> own = Standing.of(turnouts.get(t), shares, fielded.get(t).person());
             own.forEach((type, count) -> used.merge(type, count, Math::max));
         }
         Map<Id, Integer> there = new TreeMap<>();
