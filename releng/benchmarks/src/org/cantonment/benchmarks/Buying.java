@@ -15,7 +15,6 @@ import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.solve.Limits;
-import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
@@ -71,7 +70,7 @@ final class Buying {
             start = System.nanoTime();
             Solver.solve(programme, Limits.WIDE, CancelToken.NEVER, Progress.SILENT);
             ours.add(System.nanoTime() - start);
-            List<Programme> parts = Solver.reduced(programme, Preference.NONE);
+            List<Programme> parts = Solver.reduced(programme);
             start = System.nanoTime();
             parts.forEach(part -> ScipModel.solve(part, LIMIT));
             reference.add(System.nanoTime() - start);

@@ -84,7 +84,7 @@ final class Search {
     }
 
     Outcome run() {
-        Place place = root();
+        Place place = begin();
         while (place != null && !stopped) {
             place = visit(place);
             if (place == null && !stopped) {
@@ -100,6 +100,16 @@ final class Search {
         }
         return new Outcome(best == null ? Outcome.State.IMPOSSIBLE : Outcome.State.PROVEN, best, bestCost, bestCost,
                 nodes, tableau.pivots(), true);
+    }
+
+    /** Looks at the first place only. */
+    Outcome root() {
+        Place place = begin();
+        if (place != null) {
+            visit(place);
+        }
+        return new Outcome(Outcome.State.STOPPED, best, bestCost, Math.min(open.least(bound), bestCost), nodes,
+                tableau.pivots(), false);
     }
 
     /** The programme with its bounds narrowed to values that can cost so much at the most. */
@@ -121,7 +131,7 @@ final class Search {
         return new Programme(narrow, rows);
     }
 
-    private Place root() {
+    private Place begin() {
         for (int j = 0; j < n; j++) {
             if (lower[j] > upper[j]) {
                 return null;
