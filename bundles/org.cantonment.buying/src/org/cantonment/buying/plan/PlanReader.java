@@ -59,9 +59,8 @@ final class PlanReader {
                 .after(purchases, buildings());
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), conversions(), fielded,
-                turnouts, leftovers(purchases, buildings, turnouts),
-                total, proven, outcome.settled(), bound);
+        return new Plan(purchases, orders, plain(buildings), conversions(), fielded, turnouts,
+                leftovers(purchases, buildings, turnouts), total, proven, outcome.settled(), bound);
     }
 
     private List<Purchase> purchases() {

@@ -15,7 +15,7 @@ import org.cantonment.domain.common.Progress;
 final class Ties {
 
     /** Exchanges times the size of the table. */
-    private static final long WORK = 25_000_000;
+    private static final long WORK = 40_000_000;
 
     private final CancelToken cancel;
     private final long cost;
@@ -55,8 +55,10 @@ final class Ties {
     }
 
     private void settle(Programme part, List<long[]> tiers, int[] order) {
-        Search first = new Search(part, best, Search.Mode.PLAIN, new Limits(left, 2), cancel, Progress.SILENT);
-        left -= first.root().pivots();
+        Search first = new Search(part, best, Search.Mode.CUTTING, new Limits(left, 2), cancel, Progress.SILENT);
+        long rooted = first.root().pivots();
+        pivots += rooted;
+        left -= rooted / 2;
         Programme programme = keeping(first.narrowed(cost), cost);
         for (long[] tier : tiers) {
             if (settled && free(programme)) {
