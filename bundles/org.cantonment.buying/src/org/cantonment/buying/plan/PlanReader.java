@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation;
+import org.cantonment.buying.formulate.BuildKey;
 import org.cantonment.buying.formulate.Shares;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.solve.Outcome;
@@ -82,7 +83,7 @@ final class PlanReader {
 
     private List<Building> buildings() {
         List<Building> buildings = new ArrayList<>();
-        List<Map<Formulation.BuildKey, Long>> built = formulation.built(values);
+        List<Map<BuildKey, Long>> built = formulation.built(values);
         for (int s = 0; s < built.size(); s++) {
             int stage = s;
             built.get(s).forEach((key, count) -> buildings.add(
