@@ -8,6 +8,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.check.Aftermath;
+import org.cantonment.rules.check.AlwaysCheck;
 import org.cantonment.rules.check.BilletCheck;
 import org.cantonment.rules.check.BoundCheck;
 import org.cantonment.rules.check.Case;
@@ -20,6 +21,7 @@ import org.cantonment.rules.check.OptionCheck;
 import org.cantonment.rules.check.PermissionCheck;
 import org.cantonment.rules.check.PointsCheck;
 import org.cantonment.rules.check.Sink;
+import org.cantonment.rules.check.Standing;
 import org.cantonment.rules.check.StrengthCheck;
 import org.cantonment.rules.check.SupportCheck;
 import org.cantonment.rules.check.TakingCheck;
@@ -40,7 +42,7 @@ public final class Judge {
 
     private static final List<Check> CHECKS = List.of(new CountCheck(), new PointsCheck(), new StrengthCheck(),
             new OptionCheck(), new PermissionCheck(), new BilletCheck(), new SupportCheck(), new BoundCheck(),
-            new TakingCheck(), new ContinuityCheck());
+            new TakingCheck(), new ContinuityCheck(), new AlwaysCheck());
 
     private Judge() {
     }
@@ -72,7 +74,7 @@ public final class Judge {
             others.remove(i);
             Layout layout = Layout.of(musters.get(i), situation.cancel());
             Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
-                    own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation));
+                    own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation), new Standing());
             findings.addAll(judge(about, i > 0 && own.isEmpty()));
             place(layout, placings);
         }

@@ -6,7 +6,7 @@ import org.cantonment.domain.common.Id;
 
 /**
  * What a list is made of. Its facts are Membership, SideOf, Availability, Strength, Costs, Needs, Option, Dearer,
- * Successor, Called and Without lines.
+ * Surcharge, Let, Successor, Called and Without lines.
  */
 public record Unit(Id id, String label, List<Fact> facts, List<String> notes) implements Ruled {
 

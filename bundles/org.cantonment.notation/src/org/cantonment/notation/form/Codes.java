@@ -49,6 +49,16 @@ public final class Codes {
     public static final String CURRENCY = "money.currency";
     /** An amount finer than its currency. */
     public static final String AMOUNT = "money.amount";
+    /** A yes or no where a number belongs, or the other way round. */
+    public static final String EXPRESSION_TYPE = "expression.type";
+    /** A part of an expression that means nothing where it stands. */
+    public static final String EXPRESSION_PLACE = "expression.place";
+    /** Words of one rank beside each other that may be taken in two ways. */
+    public static final String EXPRESSION_OPEN = "expression.open";
+    /** A division by nothing that can be seen. */
+    public static final String EXPRESSION_ZERO = "expression.zero";
+    /** An expression that leans on more others than can be followed. */
+    public static final String EXPRESSION_DEEP = "expression.deep";
     /** A list that cannot be judged, because its rules, era or limit are not known. */
     public static final String CONTEXT = "list.context";
     /** A part of which nothing is built. */

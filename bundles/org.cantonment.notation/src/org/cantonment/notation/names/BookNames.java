@@ -14,6 +14,8 @@ import org.cantonment.model.range.Seller;
 import org.cantonment.model.ruleset.Billet;
 import org.cantonment.model.ruleset.Change;
 import org.cantonment.model.ruleset.Formation;
+import org.cantonment.model.ruleset.Let;
+import org.cantonment.model.ruleset.Limit;
 import org.cantonment.model.ruleset.Option;
 import org.cantonment.model.ruleset.RulesetPackage;
 import org.cantonment.model.ruleset.Unit;
@@ -60,14 +62,14 @@ public final class BookNames {
     }
 
     private static boolean belongs(Line line) {
-        return line instanceof Option || line instanceof Billet || line instanceof Printing;
+        return line instanceof Option || line instanceof Billet || line instanceof Printing || line instanceof Let;
     }
 
     private static String ownerName(Line card) {
         if (card instanceof Change change) {
             return textOf(change, RulesetPackage.Literals.CHANGE__TARGET);
         }
-        boolean owns = card instanceof Unit || card instanceof Formation || card instanceof Box;
+        boolean owns = card instanceof Unit || card instanceof Formation || card instanceof Limit || card instanceof Box;
         String name = owns ? ((Named) card).getName() : null;
         return name == null ? "" : name;
     }

@@ -16,6 +16,7 @@ public final class Kinds {
             Map.entry(BookPackage.Literals.NEEDABLE, "piece, family or item"),
             Map.entry(RulesetPackage.Literals.COUNTABLE, "unit, kind, formation or support"),
             Map.entry(RulesetPackage.Literals.SELECTABLE, "unit or formation"),
+            Map.entry(RulesetPackage.Literals.LET, "name given with 'let'"),
             Map.entry(RulesetPackage.Literals.STANDING, "piece, family or unit"),
             Map.entry(RulesetPackage.Literals.RULED, "unit, formation, support, limit or likeness"),
             Map.entry(RulesetPackage.Literals.BILLETED, "billet or support"),

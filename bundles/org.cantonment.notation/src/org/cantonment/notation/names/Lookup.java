@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.cantonment.model.book.Named;
 import org.cantonment.model.campaign.Campaign;
 import org.cantonment.model.campaign.CampaignPackage;
 import org.cantonment.model.campaign.Clause;
@@ -20,6 +21,8 @@ import org.cantonment.model.force.Taken;
 import org.cantonment.model.range.RangePackage;
 import org.cantonment.model.ruleset.Change;
 import org.cantonment.model.ruleset.Formation;
+import org.cantonment.model.ruleset.Limit;
+import org.cantonment.model.ruleset.OptionsOn;
 import org.cantonment.model.ruleset.RuleSet;
 import org.cantonment.model.ruleset.RulesetPackage;
 import org.cantonment.model.ruleset.Unit;
@@ -98,6 +101,9 @@ public final class Lookup {
         if (type == RulesetPackage.Literals.OPTION) {
             return optionOwner(context);
         }
+        if (type == RulesetPackage.Literals.LET) {
+            return cardOwner(context);
+        }
         if (type == RulesetPackage.Literals.BILLETED) {
             return context.eContainer() instanceof org.cantonment.model.force.Entry parent
                     && parent.getWhat() instanceof Formation formation ? nonNull(formation.getName()) : "";
@@ -110,7 +116,23 @@ public final class Lookup {
         return null;
     }
 
+    /** A card's own names: those of a layer's change are those of what it changes. */
+    private static String cardOwner(EObject context) {
+        for (EObject at = context; at != null; at = at.eContainer()) {
+            if (at instanceof Change change) {
+                return BookNames.textOf(change, RulesetPackage.Literals.CHANGE__TARGET);
+            }
+            if (at instanceof Unit || at instanceof Formation || at instanceof Limit) {
+                return nonNull(((Named) at).getName());
+            }
+        }
+        return "";
+    }
+
     private static String optionOwner(EObject context) {
+        if (context instanceof OptionsOn some) {
+            return BookNames.textOf(some, RulesetPackage.Literals.OPTIONS_ON__OF);
+        }
         EObject at = context instanceof Taken ? context.eContainer() : context;
         if (at instanceof org.cantonment.model.force.Entry entry) {
             return entry.getWhat() instanceof Unit unit ? nonNull(unit.getName()) : "";

@@ -6,6 +6,9 @@ import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Validity;
+import org.cantonment.domain.expression.Expression;
+import org.cantonment.domain.expression.Figure;
+import org.cantonment.domain.expression.Ratio;
 import org.cantonment.domain.rules.Availability;
 import org.cantonment.domain.rules.Billet;
 import org.cantonment.domain.rules.Called;
@@ -13,6 +16,7 @@ import org.cantonment.domain.rules.Cost;
 import org.cantonment.domain.rules.Costs;
 import org.cantonment.domain.rules.Dearer;
 import org.cantonment.domain.rules.Fact;
+import org.cantonment.domain.rules.Let;
 import org.cantonment.domain.rules.Membership;
 import org.cantonment.domain.rules.MendText;
 import org.cantonment.domain.rules.Need;
@@ -22,6 +26,7 @@ import org.cantonment.domain.rules.Says;
 import org.cantonment.domain.rules.SideOf;
 import org.cantonment.domain.rules.Strength;
 import org.cantonment.domain.rules.Successor;
+import org.cantonment.domain.rules.Surcharge;
 import org.cantonment.domain.rules.Without;
 import org.cantonment.model.book.Line;
 import org.cantonment.model.ruleset.RulesetPackage;
@@ -35,12 +40,14 @@ final class FactReader {
     private final OptionReader options;
     private final LimitReader limits;
     private final LikenessReader likenesses;
+    private final ExpressionReader expressions;
 
     FactReader(Reading reading, Phrases phrases) {
         this.reading = reading;
         this.phrases = phrases;
         this.options = new OptionReader(reading, phrases, this);
-        this.limits = new LimitReader(reading, phrases);
+        this.expressions = new ExpressionReader(reading);
+        this.limits = new LimitReader(reading, phrases, expressions);
         this.likenesses = new LikenessReader(reading, phrases);
     }
 
@@ -48,6 +55,9 @@ final class FactReader {
         Optional<Fact> fact = ofUnit(line, id);
         if (fact.isEmpty()) {
             fact = ofFormation(line, id);
+        }
+        if (fact.isEmpty()) {
+            fact = worked(line, id);
         }
         if (fact.isEmpty()) {
             fact = limits.read(line, id);
@@ -83,6 +93,30 @@ final class FactReader {
                     phrases.when(becomes.getWhen())));
         }
         return Optional.empty();
+    }
+
+    /** What any card may say with an expression: names for things, and prices. */
+    private Optional<Fact> worked(Line line, Id id) {
+        if (line instanceof org.cantonment.model.ruleset.Let let && let.getName() != null) {
+            return expressions.named(let).map(said -> new Let(id, let.getName(), said, phrases.when(let.getWhen())));
+        }
+        return line instanceof org.cantonment.model.ruleset.Surcharge surcharge ? surcharge(surcharge, id)
+                : Optional.empty();
+    }
+
+    private Optional<Fact> surcharge(org.cantonment.model.ruleset.Surcharge line, Id id) {
+        Optional<Expression> amount = line.getPoints() != null ? Optional.of(new Figure(Ratio.of(line.getPoints())))
+                : expressions.number(line, line.getLet());
+        if (amount.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean cheaper = "cheaper".equals(line.getAct());
+        Validity when = phrases.when(line.getWhen());
+        if (line.getCondition() == null) {
+            return some(new Surcharge(id, cheaper, amount.get(), line.isEach(), Optional.empty(), when));
+        }
+        return expressions.yesOrNo(line, line.getCondition(), true)
+                .map(said -> new Surcharge(id, cheaper, amount.get(), line.isEach(), Optional.of(said), when));
     }
 
     private Optional<Fact> strength(org.cantonment.model.ruleset.Strength strength, Id id) {

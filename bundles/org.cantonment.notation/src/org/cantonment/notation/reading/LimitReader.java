@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.rules.Always;
 import org.cantonment.domain.rules.Before;
 import org.cantonment.domain.rules.Bound;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Keep;
 import org.cantonment.domain.rules.Measure;
+import org.cantonment.domain.rules.Provided;
 import org.cantonment.domain.rules.Reckoning;
 import org.cantonment.domain.rules.Relation;
 import org.cantonment.domain.rules.Rounding;
@@ -22,10 +24,12 @@ final class LimitReader {
 
     private final Reading reading;
     private final Phrases phrases;
+    private final ExpressionReader expressions;
 
-    LimitReader(Reading reading, Phrases phrases) {
+    LimitReader(Reading reading, Phrases phrases, ExpressionReader expressions) {
         this.reading = reading;
         this.phrases = phrases;
+        this.expressions = expressions;
     }
 
     Optional<Fact> read(Line line, Id id) {
@@ -43,6 +47,14 @@ final class LimitReader {
             return Reading.ref(before.getFirst()).flatMap(first -> Reading.ref(before.getThen())
                     .map(then -> new Before(id, Reading.number(before.getFirstCount(), 1), first,
                             Reading.number(before.getThenCount(), 1), then, phrases.when(before.getWhen()))));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Always always) {
+            return expressions.yesOrNo(always, always.getExpression(), false)
+                    .map(said -> new Always(id, said, phrases.when(always.getWhen())));
+        }
+        if (line instanceof org.cantonment.model.ruleset.Provided provided) {
+            return expressions.yesOrNo(provided, provided.getCondition(), false)
+                    .map(said -> new Provided(id, said, phrases.when(provided.getWhen())));
         }
         return Optional.empty();
     }

@@ -22,7 +22,7 @@ public final class BoundCheck implements Check {
 
     @Override
     public void check(Case about, Sink sink) {
-        for (LimitView limit : about.ruling().limits()) {
+        for (LimitView limit : about.limits()) {
             for (LimitLine line : limit.lines()) {
                 if (line instanceof BoundView bound) {
                     about.situation().cancel().check();

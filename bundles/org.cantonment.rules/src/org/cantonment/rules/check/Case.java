@@ -6,8 +6,10 @@ import java.util.OptionalInt;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.muster.Layout;
+import org.cantonment.rules.expression.Evaluator;
 import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.view.Choice;
+import org.cantonment.rules.view.LimitView;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
@@ -21,9 +23,10 @@ import org.cantonment.rules.view.Situation;
  * @param used the points of the whole list
  * @param contingent whether it is a contingent with a limit of its own
  * @param fills what choices cost at least
+ * @param standing which limits hold, once they were asked
  */
 public record Case(ForceList list, Layout layout, List<Muster> others, OptionalInt points, long used,
-        boolean contingent, Situation situation, Fills fills) {
+        boolean contingent, Situation situation, Fills fills, Standing standing) {
 
     /** The entries, counted and priced. */
     public Muster muster() {
@@ -33,6 +36,16 @@ public record Case(ForceList list, Layout layout, List<Muster> others, OptionalI
     /** The rules it is judged by. */
     public Ruling ruling() {
         return layout.muster().ruling();
+    }
+
+    /** The limits that hold for this list, their conditions asked. */
+    List<LimitView> limits() {
+        return standing.of(this);
+    }
+
+    /** Works expressions out over this list. */
+    Evaluator evaluator() {
+        return standing.evaluator(this);
     }
 
     /** The id of the list or contingent. */

@@ -1,19 +1,15 @@
 package org.cantonment.rules.check;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeMap;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.AddUnit;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.rules.Before;
 import org.cantonment.rules.muster.Muster;
@@ -29,7 +25,7 @@ public final class ContinuityCheck implements Check {
 
     @Override
     public void check(Case about, Sink sink) {
-        for (LimitView limit : about.ruling().limits()) {
+        for (LimitView limit : about.limits()) {
             for (LimitLine line : limit.lines()) {
                 if (line instanceof KeepView keep) {
                     about.situation().before().ifPresent(before -> keep(about, limit, keep, before, sink));
@@ -41,13 +37,7 @@ public final class ContinuityCheck implements Check {
     }
 
     private static void keep(Case about, LimitView limit, KeepView view, ForceList before, Sink sink) {
-        Map<Id, Long> now = new HashMap<>();
-        count(about.muster(), now);
-        about.others().forEach(other -> count(other, now));
-        Map<Id, Long> was = new TreeMap<>();
-        count(before.body(), 1, about, was);
-        before.contingents().forEach(contingent -> count(contingent.body(), 1, about, was));
-        Map<Id, Long> missing = missing(about, was, now);
+        Map<Id, Long> missing = Heritage.of(about, before).gone();
         long changes = missing.values().stream().mapToLong(Long::longValue).sum();
         if (changes <= view.keep().changes()) {
             return;
@@ -66,46 +56,6 @@ public final class ContinuityCheck implements Check {
                 Optional.of(view.id()), BoundCheck.lead(limit, view.book()) + "of the list before, at most "
                         + view.keep().changes() + " may be changed; " + changes + " are gone: " + Words.and(names) + '.',
                 mends));
-    }
-
-    private static void count(Muster muster, Map<Id, Long> into) {
-        for (Node node : muster.nodes()) {
-            if (node.unit() != null) {
-                into.merge(node.unit().id(), node.copies(), Long::sum);
-            }
-        }
-    }
-
-    private static void count(Body body, long copies, Case about, Map<Id, Long> into) {
-        List<Entry> all = new ArrayList<>(body.entries());
-        all.addAll(body.supports());
-        for (Entry entry : all) {
-            long here = Math.min(Muster.MOST, copies * Math.max(0, entry.count()));
-            if (about.ruling().choice(entry.what()) instanceof UnitView) {
-                into.merge(entry.what(), here, Long::sum);
-            }
-            count(entry.body(), here, about, into);
-        }
-    }
-
-    /** What is gone; a unit whose successor came in its place is not. */
-    private static Map<Id, Long> missing(Case about, Map<Id, Long> was, Map<Id, Long> now) {
-        Map<Id, Long> spare = new HashMap<>(now);
-        was.forEach((id, count) -> spare.merge(id, -count, Long::sum));
-        Map<Id, Long> missing = new TreeMap<>();
-        for (Id id : was.keySet()) {
-            long gone = -spare.get(id);
-            if (gone > 0 && about.ruling().choice(id) instanceof UnitView unit && unit.successor().isPresent()) {
-                Id next = unit.successor().get().unit();
-                long kept = Math.min(gone, Math.max(0, spare.getOrDefault(next, 0L)));
-                spare.merge(next, -kept, Long::sum);
-                gone -= kept;
-            }
-            if (gone > 0) {
-                missing.put(id, gone);
-            }
-        }
-        return missing;
     }
 
     private static void before(Case about, LimitView limit, BeforeView view, Sink sink) {

@@ -12,6 +12,7 @@ import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.rules.muster.Node;
+import org.cantonment.rules.muster.Unpriced;
 import org.cantonment.rules.view.Step;
 import org.cantonment.rules.view.UnitView;
 
@@ -29,6 +30,13 @@ public final class PointsCheck implements Check {
         if (about.muster().tally().unpriced()) {
             sink.add(about.place(), about.place(), Finding.of("points.unpriced", Severity.NOTE, about.place(),
                     "Some unit of this list has no price in its rules and counts as 0 points."));
+        }
+        for (Unpriced unpriced : about.muster().unpriced()) {
+            Node node = unpriced.node();
+            sink.add(node.choice().id(), node.choice().id(), new Finding("price.unknown", Severity.CAUTION,
+                    node.entry().id(), Optional.of(unpriced.line().id()), node.choice().title() + " ("
+                            + unpriced.line().book() + "): what it costs '" + unpriced.line().words()
+                            + "' was not added: " + unpriced.why().words() + '.', List.of()));
         }
         long over = -about.room();
         if (over <= 0 || over <= outOfEra(about, sink)) {

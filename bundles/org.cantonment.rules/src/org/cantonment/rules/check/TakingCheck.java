@@ -24,7 +24,7 @@ public final class TakingCheck implements Check {
 
     @Override
     public void check(Case about, Sink sink) {
-        for (LimitView limit : about.ruling().limits()) {
+        for (LimitView limit : about.limits()) {
             for (LimitLine line : limit.lines()) {
                 if (line instanceof TakingView taking) {
                     about.situation().cancel().check();

@@ -62,33 +62,13 @@ final class BoundStack {
         for (Said<Bound> said : picker.each(own, BoundKey::of)) {
             standing.add(new Standing(said, Optional.empty()));
         }
-        for (Said<Bound> said : inTurn(changes)) {
+        for (Said<Bound> said : picker.inTurn(changes)) {
             if (report) {
                 checkDirection(own, changes, said);
             }
             lay(said, standing, report);
         }
         return standing;
-    }
-
-    /** Lower books first; among books that do not stand over one another, those that loosen last. */
-    private List<Said<Bound>> inTurn(List<Said<Bound>> changes) {
-        List<Said<Bound>> waiting = new ArrayList<>(changes);
-        List<Said<Bound>> turn = new ArrayList<>();
-        while (!waiting.isEmpty()) {
-            Said<Bound> next = null;
-            for (Said<Bound> said : waiting) {
-                boolean free = waiting.stream().noneMatch(other -> order.over(said.book(), other.book()));
-                if (free && (next == null || next.direction() == Direction.LOOSEN
-                        && said.direction() != Direction.LOOSEN)) {
-                    next = said;
-                }
-            }
-            Said<Bound> taken = next == null ? waiting.get(0) : next;
-            turn.add(taken);
-            waiting.remove(taken);
-        }
-        return turn;
     }
 
     /** A line must do what it says to what the books below its own say. */

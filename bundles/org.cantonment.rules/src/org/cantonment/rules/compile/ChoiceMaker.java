@@ -34,11 +34,17 @@ final class ChoiceMaker {
     private final Names names;
     private final Picker picker;
     private final Permissions permissions;
+    private Surcharges surcharges;
 
     ChoiceMaker(Names names, Picker picker, Permissions permissions) {
         this.names = names;
         this.picker = picker;
         this.permissions = permissions;
+    }
+
+    /** The prices that hang on the rest of the list; they can be looked up once everything is announced. */
+    void surcharges(Surcharges all) {
+        this.surcharges = all;
     }
 
     /** Makes the card's title and kinds known under a number. */
@@ -67,7 +73,7 @@ final class ChoiceMaker {
         picker.each(card.holding(Dearer.class), Dearer::beyond).forEach(said -> dearer.add(said.fact()));
         return new UnitView(card.id(), names.title(card.id()), index, kinds(card), sides(card), permissions.of(card),
                 steps(card), priced, options.options(), options.past(), needs(card), List.copyOf(dearer),
-                successor(card));
+                surcharges.of(card), successor(card));
     }
 
     private Optional<Successor> successor(Card card) {
@@ -142,7 +148,7 @@ final class ChoiceMaker {
         Optional<Said<Costs>> costs = picker.one(card.holding(Costs.class));
         return new FormationView(card.id(), names.title(card.id()), index, kinds(card), sides(card),
                 permissions.of(card), costs.map(said -> said.fact().points()).orElse(0),
-                costs.map(said -> said.fact().id()), List.copyOf(billets));
+                costs.map(said -> said.fact().id()), surcharges.of(card), List.copyOf(billets));
     }
 
     List<Room> rooms(List<Places> places) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.rules.Before;
 import org.cantonment.domain.rules.Keep;
@@ -28,8 +29,12 @@ final class LimitMaker {
     private final Names names;
     private final Picker picker;
     private final BoundStack stack;
+    private final AlwaysStack alwaysStack;
+    private final List<Finding> findings;
 
-    LimitMaker(BookOrder order, Names names, Picker picker, BoundStack stack) {
+    LimitMaker(BookOrder order, Names names, Picker picker, BoundStack stack, List<Finding> findings) {
+        this.findings = findings;
+        this.alwaysStack = new AlwaysStack(order, picker, findings);
         this.order = order;
         this.names = names;
         this.picker = picker;
@@ -54,7 +59,10 @@ final class LimitMaker {
             lines.add(new BeforeView(before, order.title(said.book()), names.selector(List.of(before.first())),
                     names.selector(List.of(before.then()))));
         }
-        return new LimitView(card.id(), card.ruled().title(), severity, says, mend, List.copyOf(lines));
+        FormulaMaker formulas = new FormulaMaker(card, picker, names, findings);
+        lines.addAll(alwaysStack.always(card, formulas));
+        return new LimitView(card.id(), card.ruled().title(), severity, says, mend, alwaysStack.provided(card, formulas),
+                List.copyOf(lines));
     }
 
     private static TakingKey key(Taking taking) {

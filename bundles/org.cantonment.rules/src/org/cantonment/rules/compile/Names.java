@@ -20,6 +20,7 @@ final class Names {
     private final Map<Id, BitSet> choices = new HashMap<>();
     private final Map<Id, Integer> supports = new HashMap<>();
     private final Set<Integer> formations = new HashSet<>();
+    private int count;
 
     Names(List<RuleSet> books) {
         for (RuleSet book : books) {
@@ -61,6 +62,7 @@ final class Names {
     }
 
     void enter(Id id, int choice, Set<Id> kinds, boolean formation) {
+        count = Math.max(count, choice + 1);
         choices.computeIfAbsent(id, any -> new BitSet()).set(choice);
         for (Id kind : kinds) {
             choices.computeIfAbsent(kind, any -> new BitSet()).set(choice);
@@ -89,6 +91,24 @@ final class Names {
             }
         }
         return new Selector(ids, chosen, supported, chosen.stream().anyMatch(formations::contains), words(ids));
+    }
+
+    /** All units. */
+    Selector units() {
+        return all(false, "units");
+    }
+
+    /** All formations. */
+    Selector formations() {
+        return all(true, "formations");
+    }
+
+    private Selector all(boolean some, String words) {
+        BitSet chosen = new BitSet();
+        for (int choice = 0; choice < count; choice++) {
+            chosen.set(choice, formations.contains(choice) == some);
+        }
+        return new Selector(List.of(), chosen, new BitSet(), some, words);
     }
 
     private String words(List<Id> ids) {

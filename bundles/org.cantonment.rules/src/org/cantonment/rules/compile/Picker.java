@@ -43,6 +43,26 @@ final class Picker {
         return top;
     }
 
+    /** Lower books first; among books that do not stand over one another, those that loosen last. */
+    <T extends Fact> List<Said<T>> inTurn(List<Said<T>> changes) {
+        List<Said<T>> waiting = new ArrayList<>(changes);
+        List<Said<T>> turn = new ArrayList<>();
+        while (!waiting.isEmpty()) {
+            Said<T> next = null;
+            for (Said<T> said : waiting) {
+                boolean free = waiting.stream().noneMatch(other -> order.over(said.book(), other.book()));
+                if (free && (next == null || next.direction() == Direction.LOOSEN
+                        && said.direction() != Direction.LOOSEN)) {
+                    next = said;
+                }
+            }
+            Said<T> taken = next == null ? waiting.get(0) : next;
+            turn.add(taken);
+            waiting.remove(taken);
+        }
+        return turn;
+    }
+
     /** For every key the one line that stands, keys in the order in which they were first said. */
     <T extends Fact> List<Said<T>> each(List<Said<T>> lines, Function<T, ?> key) {
         Map<Object, List<Said<T>>> byKey = new LinkedHashMap<>();

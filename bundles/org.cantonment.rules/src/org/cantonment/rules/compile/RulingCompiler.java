@@ -43,10 +43,13 @@ public final class RulingCompiler {
         ChoiceMaker maker = new ChoiceMaker(names, picker, permissions);
 
         announce(cards, maker, names);
+        Surcharges surcharges = new Surcharges(cards, order, picker, names, findings);
+        maker.surcharges(surcharges);
         List<Choice> choices = choices(cards, maker);
         Map<Id, Choice> byId = new HashMap<>();
         choices.forEach(choice -> byId.put(choice.id(), choice));
-        LimitMaker limitMaker = new LimitMaker(order, names, picker, new BoundStack(order, picker, names, findings));
+        LimitMaker limitMaker = new LimitMaker(order, names, picker, new BoundStack(order, picker, names, findings),
+                findings);
         List<LimitView> limits = new ArrayList<>();
         for (Card card : cards.limits()) {
             if (!withdrawals.lifts(card.id())) {
@@ -63,7 +66,7 @@ public final class RulingCompiler {
         }
         List<Finding> sorted = new ArrayList<>(new LinkedHashSet<>(findings));
         sorted.sort(null);
-        return new Ruling(occasion, eras, choices, byId, supports, limits, names.titles(), sorted);
+        return new Ruling(occasion, eras, choices, byId, supports, limits, names.titles(), sorted, surcharges.turn());
     }
 
     private static void announce(Cards cards, ChoiceMaker maker, Names names) {

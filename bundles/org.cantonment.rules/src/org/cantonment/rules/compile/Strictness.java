@@ -1,6 +1,7 @@
 package org.cantonment.rules.compile;
 
 import org.cantonment.domain.common.Span;
+import org.cantonment.domain.expression.Figure;
 import org.cantonment.domain.rules.Billet;
 import org.cantonment.domain.rules.Bound;
 import org.cantonment.domain.rules.Cost;
@@ -8,6 +9,7 @@ import org.cantonment.domain.rules.Costs;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Keep;
 import org.cantonment.domain.rules.Strength;
+import org.cantonment.domain.rules.Surcharge;
 
 /** What a line does to another of the same key. */
 enum Strictness {
@@ -32,7 +34,17 @@ enum Strictness {
         if (lower instanceof Keep from && upper instanceof Keep to) {
             return number(to.changes(), from.changes());
         }
-        return OTHER;
+        return lower instanceof Surcharge from && upper instanceof Surcharge to ? surcharge(from, to) : OTHER;
+    }
+
+    private static Strictness surcharge(Surcharge lower, Surcharge upper) {
+        if (lower.amount().equals(upper.amount())) {
+            return SAME;
+        }
+        if (!(lower.amount() instanceof Figure from) || !(upper.amount() instanceof Figure to)) {
+            return OTHER;
+        }
+        return to.value().compareTo(from.value()) > 0 == lower.cheaper() ? LOOSER : STRICTER;
     }
 
     /** How a span compares with the one below it. */

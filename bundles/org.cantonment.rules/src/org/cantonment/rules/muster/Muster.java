@@ -22,6 +22,7 @@ public final class Muster {
     private final long[] counts;
     private final long[] points;
     private final Tally tally;
+    private final List<Unpriced> unpriced = new ArrayList<>(0);
 
     private Muster(Ruling ruling, Id id, Body body) {
         this.ruling = ruling;
@@ -29,13 +30,26 @@ public final class Muster {
         lay(body, -1, 1, false);
         counts = new long[ruling.choices().size()];
         points = new long[counts.length];
-        tally = new Pricer(this).tally();
         for (Node node : nodes) {
             if (node.choice != null) {
                 counts[node.choice.index()] += node.copies;
-                points[node.choice.index()] += node.points;
             }
         }
+        Pricer pricer = new Pricer(this);
+        pricer.price();
+        new Surcharger(this, pricer).price();
+        tally = pricer.tally();
+    }
+
+    /** Notes that an entry costs so many points more. */
+    void charge(Node node, long more) {
+        node.points += more;
+        points[node.choice.index()] += more;
+    }
+
+    /** Prices that could not be worked out. */
+    public List<Unpriced> unpriced() {
+        return unpriced;
     }
 
     /** Lays out what stands in a list or contingent of this id. */
@@ -110,7 +124,7 @@ public final class Muster {
         return sum;
     }
 
-    private long count(Selector of, int from, int to, long divisor) {
+    long count(Selector of, int from, int to, long divisor) {
         long sum = 0;
         for (int i = from; i < to; i++) {
             sum += share(of, nodes.get(i)) / divisor;
@@ -159,7 +173,7 @@ public final class Muster {
         return sum;
     }
 
-    private long points(Selector of, int from, int to, long divisor) {
+    long points(Selector of, int from, int to, long divisor) {
         long sum = 0;
         int i = from;
         while (i < to) {
@@ -172,6 +186,26 @@ public final class Muster {
                 i = node.end;
             } else {
                 sum += node.points * share / node.copies / divisor;
+                i++;
+            }
+        }
+        return sum;
+    }
+
+    /** The strengths of all that the selector means; of a formation those of all that stands in it. */
+    long strength(Selector of, int from, int to, long divisor) {
+        long sum = 0;
+        int i = from;
+        while (i < to) {
+            Node node = nodes.get(i);
+            long share = share(of, node);
+            if (share > 0 && node.formation() != null) {
+                for (int inner = i + 1; inner < node.end; inner++) {
+                    sum += nodes.get(inner).strength * nodes.get(inner).copies / divisor;
+                }
+                i = node.end;
+            } else {
+                sum += node.strength * share / divisor;
                 i++;
             }
         }

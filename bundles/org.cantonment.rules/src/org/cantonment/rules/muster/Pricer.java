@@ -20,6 +20,7 @@ final class Pricer {
 
     private final Muster muster;
     private final long[] soFar;
+    private final List<List<TallyPart>> all = new ArrayList<>();
     private boolean unpriced;
 
     Pricer(Muster muster) {
@@ -28,14 +29,14 @@ final class Pricer {
         this.soFar = new long[ruling.choices().size()];
     }
 
-    Tally tally() {
-        long total = 0;
-        List<TallyLine> lines = new ArrayList<>(muster.nodes().size());
+    /** What everything costs by itself. */
+    void price() {
         for (Node node : muster.nodes()) {
+            List<TallyPart> parts = new ArrayList<>(4);
+            all.add(parts);
             if (node.choice == null) {
                 continue;
             }
-            List<TallyPart> parts = new ArrayList<>(4);
             if (node.choice instanceof UnitView unit) {
                 price(node, unit, parts);
             } else {
@@ -45,9 +46,24 @@ final class Pricer {
             for (TallyPart part : parts) {
                 points += part.points();
             }
-            node.points = points;
-            total += points;
-            lines.add(new TallyLine(node.entry.id(), node.choice.title(), node.copies, points, parts));
+            muster.charge(node, points);
+        }
+    }
+
+    /** One more part of what an entry costs. */
+    void add(Node node, TallyPart part) {
+        all.get(node.index).add(part);
+    }
+
+    Tally tally() {
+        long total = 0;
+        List<TallyLine> lines = new ArrayList<>(muster.nodes().size());
+        for (Node node : muster.nodes()) {
+            if (node.choice != null) {
+                total += node.points;
+                lines.add(new TallyLine(node.entry.id(), node.choice.title(), node.copies, node.points,
+                        all.get(node.index)));
+            }
         }
         return new Tally(total, lines, unpriced);
     }
@@ -90,7 +106,7 @@ final class Pricer {
     }
 
     /** Points of one times how many, kept within what no sum of lines can overflow. */
-    private static long bounded(long each, long count) {
+    static long bounded(long each, long count) {
         long one = Math.max(-MOST_POINTS, Math.min(MOST_POINTS, each));
         return Math.max(-MOST_POINTS, Math.min(MOST_POINTS, one * Math.min(count, Muster.MOST)));
     }

@@ -1,5 +1,6 @@
 package org.cantonment.rules.view;
 
+import java.util.List;
 import java.util.Set;
 
 import org.cantonment.domain.common.Id;
@@ -21,6 +22,9 @@ public sealed interface Choice permits UnitView, FormationView {
 
     /** The sides it belongs to; empty means all. */
     Set<Id> sides();
+
+    /** What it costs more or less for what else is in the list. */
+    List<SurchargeView> surcharges();
 
     /** Whether it may be taken at this time. */
     Permission permission();

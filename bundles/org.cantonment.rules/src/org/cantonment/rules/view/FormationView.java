@@ -8,7 +8,7 @@ import org.cantonment.domain.common.Id;
 
 /** A formation at this time, with the points it costs for itself and its billets in the order of the text. */
 public record FormationView(Id id, String title, int index, Set<Id> kinds, Set<Id> sides, Permission permission,
-        long points, Optional<Id> pointsRule, List<BilletView> billets) implements Choice {
+        long points, Optional<Id> pointsRule, List<SurchargeView> surcharges, List<BilletView> billets) implements Choice {
 
     @Override
     public long leastPoints() {

@@ -3,7 +3,7 @@ package org.cantonment.rules.view;
 import org.cantonment.domain.common.Id;
 
 /** One line of a limit, looked up. */
-public sealed interface LimitLine permits BoundView, TakingView, KeepView, BeforeView {
+public sealed interface LimitLine permits BoundView, TakingView, AlwaysView, KeepView, BeforeView {
 
     /** The place of the line. */
     Id id();

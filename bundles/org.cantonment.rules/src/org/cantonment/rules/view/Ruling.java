@@ -24,10 +24,12 @@ public final class Ruling {
     private final Map<Id, String> titles;
     private final List<Finding> findings;
     private final boolean formations;
+    private final List<Integer> surcharged;
 
     /** All that was looked up; the choices stand in the order of their numbers. */
     public Ruling(Occasion occasion, EraOrder eras, List<Choice> choices, Map<Id, Choice> choicesById,
-            List<SupportView> supports, List<LimitView> limits, Map<Id, String> titles, List<Finding> findings) {
+            List<SupportView> supports, List<LimitView> limits, Map<Id, String> titles, List<Finding> findings,
+            List<Integer> surcharged) {
         this.occasion = occasion;
         this.eras = eras;
         this.choices = List.copyOf(choices);
@@ -36,6 +38,7 @@ public final class Ruling {
         this.limits = List.copyOf(limits);
         this.titles = Map.copyOf(titles);
         this.findings = List.copyOf(findings);
+        this.surcharged = List.copyOf(surcharged);
         this.formations = choices.stream().anyMatch(FormationView.class::isInstance);
     }
 
@@ -68,6 +71,11 @@ public final class Ruling {
             }
         }
         return units;
+    }
+
+    /** The choices that cost more or less for what else is in the list, each after those whose points it asks for. */
+    public List<Integer> surcharged() {
+        return surcharged;
     }
 
     /** Whether the books know any formation. */

@@ -46,6 +46,13 @@ public final class Selector {
         return new Selector(ids, choices, supports, formations, words.toString());
     }
 
+    /** Everybody among so many choices. */
+    public static Selector everything(int choices) {
+        BitSet all = new BitSet();
+        all.set(0, choices);
+        return new Selector(List.of(), all, new BitSet(), true, "everything");
+    }
+
     /** What was written. */
     public List<Id> ids() {
         return ids;

@@ -20,7 +20,7 @@ import org.cantonment.domain.rules.Successor;
  */
 public record UnitView(Id id, String title, int index, Set<Id> kinds, Set<Id> sides, Permission permission,
         List<Step> steps, boolean priced, Map<String, OptionView> options, Map<String, Id> pastOptions,
-        List<Needs> needs, List<Dearer> dearer, Optional<Successor> successor) implements Choice {
+        List<Needs> needs, List<Dearer> dearer, List<SurchargeView> surcharges, Optional<Successor> successor) implements Choice {
 
     /** The step for a strength, or null if it is not offered. */
     public Step step(int strength) {

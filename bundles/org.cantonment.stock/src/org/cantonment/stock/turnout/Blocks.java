@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.solve.MinCostFlow;
 import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.turnout.Instance.Room;
 import org.cantonment.stock.turnout.Reason.Block;
 import org.cantonment.stock.turnout.Reason.Kind;
 import org.cantonment.stock.turnout.Reason.Source;
@@ -83,7 +85,8 @@ final class Blocks {
         int subject = network.subject(arc);
         switch (network.kind(arc)) {
             case STACK -> stack(from, subject, pieces, network.detail(arc) == 0 ? in.unknown()[subject] : 0);
-            case FRAMES, FRAMES_AS -> frames(from, subject, pieces);
+            case FRAMES -> frames(from, subject, pieces);
+            case FRAMES_AS -> framesAs(from, subject, network.detail(arc), pieces);
             case FRAMES_CAPPED -> put(from, new Source(Kind.CAPPED, in.rooms().get(network.detail(arc)).cap(), pieces, 0,
                     in.lumps().get(subject).frames().count()));
             case TURN -> put(from, new Source(Kind.CONVERSION, in.turns().get(subject).conversion().line(), pieces, 0, 0));
@@ -106,6 +109,18 @@ final class Blocks {
     private void frames(List<Source> from, int lump, int pieces) {
         Frames frames = in.lumps().get(lump).frames();
         put(from, new Source(Kind.FRAMES, frames.part(), pieces, 0, frames.count()));
+    }
+
+    /** What limits frames built as one type is a cap, if there is one so low. */
+    private void framesAs(List<Source> from, int lump, int type, int pieces) {
+        Optional<Room> cap = in.rooms().stream()
+                .filter(room -> room.lumps().contains(lump) && room.types()[type] && pieces <= room.most()
+                        && in.lumps().get(lump).frames().count() > pieces).findFirst();
+        if (cap.isPresent()) {
+            put(from, new Source(Kind.CAPPED, cap.get().cap(), pieces, 0, in.lumps().get(lump).frames().count()));
+        } else {
+            frames(from, lump, pieces);
+        }
     }
 
     private static void put(List<Source> from, Source source) {

@@ -2,9 +2,11 @@ package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.domain.common.Id;
@@ -103,8 +105,7 @@ final class Explainer {
         int[] groupOfType = groups();
         List<Portion> portions = new ArrayList<>();
         boolean[] serves = new boolean[lump.ways()];
-        for (int g = 0; g < groupOfType.length; g++) {
-            int group = g;
+        for (int group : inOrder(groupOfType)) {
             int[] each = new int[lump.ways()];
             for (int w = 0; w < each.length; w++) {
                 int[] gives = lump.gives()[w];
@@ -125,6 +126,15 @@ final class Explainer {
             }
         }
         return Optional.of(new InFrames(lump.frames().part(), lump.frames().count(), portions, 0));
+    }
+
+    /** The groups in the order of their first needs. */
+    private Set<Integer> inOrder(int[] groupOfType) {
+        Set<Integer> order = new LinkedHashSet<>();
+        for (int c = 0; c < in.classes().size(); c++) {
+            types(c).stream().limit(1).forEach(type -> order.add(groupOfType[type]));
+        }
+        return order;
     }
 
     /** For each type a number that types which may fill one need have in common. */
