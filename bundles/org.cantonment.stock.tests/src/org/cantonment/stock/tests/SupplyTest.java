@@ -71,6 +71,15 @@ class SupplyTest {
     }
 
     @Test
+    void whatIsSaidToBeLeftWasNotBuilt() {
+        Things either = new Things().piece("Barge", null).part("Gun-Kit", "Barge").part("Kit", "Barge")
+                .box("Flotilla", "Gun-Kit", "Kit").has("Flotilla", "built Barge", "left Gun-Kit");
+        Supply supply = count(either);
+        assertEquals(List.of(), supply.findings());
+        assertEquals(List.of(id("Gun-Kit")), supply.frames().stream().map(Frames::part).toList());
+    }
+
+    @Test
     void whatIsLostOrSaidNotToBeLeftIsGone() {
         assertEquals(3, frames(count(things().has("2 Section", "lost Frame"))));
         Supply lost = count(things().has("2 Section", "lost Officer, 2 Spotter", "left 2 Frame"));
@@ -81,7 +90,7 @@ class SupplyTest {
 
     @Test
     void aClaimBeyondItsPartsIsFoundAndCountedAsFarAsItCanBeTrue() {
-        Supply supply = count(things().has("Section", "built 3 Carrier, 3 Spotter, 2 Officer", "left Frame"));
+        Supply supply = count(things().has("Section", "built 3 Carrier, 3 Spotter, 2 Officer", "left 2 Spotter"));
         assertEquals(Map.of("Carrier", 3, "Spotter", 2, "Officer", 1), pieces(supply));
         assertEquals(List.of("shelf.beyond-contents", "shelf.beyond-contents", "shelf.beyond-contents"),
                 supply.findings().stream().map(Finding::code).toList());

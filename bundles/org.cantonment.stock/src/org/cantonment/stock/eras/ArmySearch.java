@@ -15,7 +15,8 @@ import org.cantonment.stock.turnout.Depot;
  */
 final class ArmySearch {
 
-    private static final int QUESTIONS = 3_000;
+    private static final int BRANCHES = 12_000;
+    private static final int BRANCHES_A_LOOK = 40;
 
     private final Depot depot;
     private final CancelToken cancel;
@@ -25,7 +26,7 @@ final class ArmySearch {
     private int[] best;
     private long bestPoints = -1;
     private long open = -1;
-    private int questions;
+    private int branches;
 
     private ArmySearch(Depot depot, List<Candidate> candidates, CancelToken cancel) {
         this.depot = depot;
@@ -66,43 +67,35 @@ final class ArmySearch {
         if (bound <= bestPoints) {
             return;
         }
-        if (questions >= QUESTIONS) {
+        if (branches >= BRANCHES) {
             open = Math.max(open, bound);
             return;
         }
-        Candidate candidate = candidates.get(at);
-        for (int copies = most(at); copies >= 0; copies--) {
+        Gallop.Found most = Gallop.most(free(at), copies -> look(at, copies));
+        branches += most.branches();
+        open = most.decided() ? open : Math.max(open, bound);
+        for (int copies = most.most(); copies >= 0; copies--) {
             counts[at] = copies;
             long[] further = spent.clone();
             for (int i = 0; i < further.length; i++) {
                 further[i] += copies * worths.get(i).costs()[at];
             }
-            descend(at + 1, points + (long) copies * candidate.step().points(), further);
+            descend(at + 1, points + (long) copies * candidates.get(at).step().points(), further);
         }
         counts[at] = 0;
     }
 
-    /** The most of this candidate beside those before it. */
-    private int most(int at) {
-        int low = 0;
-        int high = 1;
-        while (enough(at, high)) {
-            low = high;
-            high *= 2;
+    /** How many more of this unit there may be, whatever its strength. */
+    private int free(int at) {
+        int free = candidates.get(at).most();
+        for (int i = 0; i < at; i++) {
+            free -= candidates.get(i).unit().equals(candidates.get(at).unit()) ? counts[i] : 0;
         }
-        while (low + 1 < high) {
-            int middle = (low + high) / 2;
-            if (enough(at, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return free;
     }
 
-    private boolean enough(int at, int copies) {
-        questions++;
+    /** Whether there is enough for so many of this candidate beside those before it. */
+    private Depot.Look look(int at, int copies) {
         List<Requirement> needs = new ArrayList<>();
         for (int i = 0; i < at; i++) {
             if (counts[i] > 0) {
@@ -110,6 +103,6 @@ final class ArmySearch {
             }
         }
         needs.addAll(candidates.get(at).times(copies));
-        return depot.enough(needs, cancel);
+        return depot.look(needs, BRANCHES_A_LOOK, cancel);
     }
 }

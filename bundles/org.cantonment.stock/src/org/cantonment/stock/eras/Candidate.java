@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 
-/** A unit at a strength that an army may have, and what it needs of the shelf. */
-record Candidate(int place, Id unit, Step step, List<Requirement> needs) {
+/** A unit at a strength that an army may have, what it needs of the shelf, and how often it may be taken at all strengths together. */
+record Candidate(int place, Id unit, int most, Step step, List<Requirement> needs) {
 
     int pieces() {
         return needs.stream().mapToInt(Requirement::count).sum();

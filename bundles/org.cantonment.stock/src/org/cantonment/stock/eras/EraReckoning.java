@@ -87,7 +87,7 @@ final class EraReckoning {
     }
 
     private static Candidate candidate(int place, FieldUnit unit, Step step, List<Requirement> needs) {
-        return new Candidate(place, unit.unit(), step, needs.stream()
+        return new Candidate(place, unit.unit(), unit.most(), step, needs.stream()
                 .map(need -> new Requirement(unit.unit(), Optional.of(unit.unit()), need.count(), need.anyOf())).toList());
     }
 
@@ -95,32 +95,15 @@ final class EraReckoning {
         Step least = unit.steps().get(0);
         Candidate one = candidate(0, unit, least, depot.counted(least.needs()));
         if (one.needs().isEmpty()) {
-            return new UnitAnswer(unit.unit(), least.strength(), UnitAnswer.ENDLESS, 0, List.of());
+            return new UnitAnswer(unit.unit(), least.strength(), UnitAnswer.ENDLESS, true, 0, List.of());
         }
-        int copies = copies(depot, one);
-        if (copies > 0) {
-            return new UnitAnswer(unit.unit(), least.strength(), copies, 0, List.of());
+        Gallop.Found copies = Gallop.most(UnitAnswer.ENDLESS,
+                count -> depot.look(one.times(count), Depot.BRANCHES_FOR_ENOUGH, cancel));
+        if (copies.most() > 0) {
+            return new UnitAnswer(unit.unit(), least.strength(), copies.most(), copies.decided(), 0, List.of());
         }
         Turnout turnout = depot.turnout(one.needs(), cancel);
-        return new UnitAnswer(unit.unit(), least.strength(), 0, turnout.lacking(), turnout.reasons());
-    }
-
-    private int copies(Depot depot, Candidate one) {
-        int low = 0;
-        int high = 1;
-        while (high < UnitAnswer.ENDLESS && depot.enough(one.times(high), cancel)) {
-            low = high;
-            high *= 2;
-        }
-        while (low + 1 < high) {
-            int middle = (low + high) / 2;
-            if (depot.enough(one.times(middle), cancel)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return new UnitAnswer(unit.unit(), least.strength(), 0, turnout.proven(), turnout.lacking(), turnout.reasons());
     }
 
     /** The greatest army of one side; of several as great that of the first. */
@@ -147,7 +130,8 @@ final class EraReckoning {
         for (FieldUnit unit : units) {
             for (Step step : unit.steps()) {
                 Candidate one = candidate(candidates.size(), unit, step, depot.counted(step.needs()));
-                if (step.points() > 0 && !one.needs().isEmpty() && depot.enough(one.needs(), cancel)) {
+                boolean counts = step.points() > 0 && unit.most() > 0 && !one.needs().isEmpty();
+                if (counts && mayBeThere(depot.look(one.needs(), Depot.BRANCHES_FOR_ENOUGH, cancel))) {
                     candidates.add(one);
                 }
             }
@@ -169,6 +153,10 @@ final class EraReckoning {
         counts.forEach((one, count) -> fielded.add(
                 new Fielded(one.unit(), one.step().strength(), one.step().points(), count)));
         return new Chosen(new Army(whose, (int) points, (int) bound, fielded), standing(depot, counts));
+    }
+
+    private static boolean mayBeThere(Depot.Look look) {
+        return look.enough() || !look.decided();
     }
 
     private List<Standing> standing(Depot depot, Map<Candidate, Integer> counts) {

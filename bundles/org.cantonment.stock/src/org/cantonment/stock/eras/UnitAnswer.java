@@ -10,10 +10,11 @@ import org.cantonment.stock.turnout.Reason;
  *
  * @param strength its least strength
  * @param copies how many of it can stand at once; {@link #ENDLESS} if it needs nothing from the shelf
+ * @param proven whether there cannot be more; false only where a search was cut off
  * @param lacking how many pieces the first lacks; 0 if there is one
  * @param reasons why the first is short
  */
-public record UnitAnswer(Id unit, int strength, int copies, int lacking, List<Reason> reasons) {
+public record UnitAnswer(Id unit, int strength, int copies, boolean proven, int lacking, List<Reason> reasons) {
 
     /** More than any shelf can field. */
     public static final int ENDLESS = 1_000_000;

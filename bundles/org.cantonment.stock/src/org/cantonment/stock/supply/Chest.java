@@ -60,7 +60,7 @@ final class Chest {
 
     /** Takes so many out, guessed ones last. */
     void take(Id what, int count) {
-        int[] counts = things.get(what);
+        int[] counts = things.getOrDefault(what, new int[3]);
         int known = Math.min(counts[0], count);
         counts[0] -= known;
         counts[1] -= count - known;

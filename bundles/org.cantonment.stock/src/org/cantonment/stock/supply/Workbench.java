@@ -84,7 +84,18 @@ final class Workbench {
                 ways.add(ShelfCounter.ways(part));
             });
         }
-        return new Kit(parts, ways, parts.stream().mapToInt(part -> chest.counted(part.id())).toArray());
+        return new Kit(parts, ways, parts.stream().mapToInt(part -> free(part.id())).toArray());
+    }
+
+    /** What is said to be left was not built. */
+    private int free(Id part) {
+        int left = 0;
+        for (Made made : holding.made()) {
+            for (Held held : made.act() == MadeAct.LEFT ? made.things() : List.<Held>of()) {
+                left = held.what().equals(part) ? Counts.sum(left, held.count()) : left;
+            }
+        }
+        return Math.max(0, chest.counted(part) - left);
     }
 
     /** So many more of it, at most so many as wanted, can have been built beside the rest. */

@@ -53,9 +53,19 @@ public final class Depot {
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
     public Turnout turnout(List<Requirement> needs, CancelToken cancel) {
+        return turnout(needs, BRANCHES, cancel);
+    }
+
+    /**
+     * The same with another number of branches.
+     *
+     * @param branches so many of each part of the question at the most, at least 1
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public Turnout turnout(List<Requirement> needs, int branches, CancelToken cancel) {
         Answer answer = new Answer();
         for (Instance in : InstanceMaker.of(store, classes(needs))) {
-            answer.add(in, Search.of(in, true, BRANCHES, cancel));
+            answer.add(in, Search.of(in, true, branches, cancel));
         }
         return answer.turnout(needs, needs.stream().filter(this::aside).toList());
     }
@@ -81,9 +91,31 @@ public final class Depot {
         return Set.of();
     }
 
-    /** Whether it is enough. */
-    public boolean enough(List<Requirement> needs, CancelToken cancel) {
-        return lacking(needs, cancel).isEmpty();
+    /**
+     * Whether it is enough, as far as so many branches of each part of the question tell.
+     *
+     * @param enough whether a turnout was found that fills everything
+     * @param decided whether there is none if it was not
+     * @param branches how many were looked at
+     */
+    public record Look(boolean enough, boolean decided, int branches) {
+    }
+
+    /** Looks whether it is enough. */
+    public Look look(List<Requirement> needs, int branches, CancelToken cancel) {
+        int looked = 0;
+        boolean decided = true;
+        boolean enough = true;
+        for (Instance in : InstanceMaker.of(store, classes(needs))) {
+            Search.Outcome outcome = Search.of(in, false, branches, cancel);
+            looked += outcome.steps();
+            if (outcome.bound() < in.needed()) {
+                return new Look(false, true, looked);
+            }
+            enough &= outcome.best().filled() == in.needed();
+            decided &= outcome.best().filled() == in.needed();
+        }
+        return new Look(enough, decided, looked);
     }
 
     private static Set<Id> entries(List<Requirement> needs) {

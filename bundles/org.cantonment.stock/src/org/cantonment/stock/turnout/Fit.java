@@ -55,7 +55,7 @@ final class Fit {
         int types = in.types().size();
         List<Integer> places = new ArrayList<>();
         for (int g = 0; g < group.size(); g++) {
-            for (int t = 0; t < types; t++) {
+            for (int t : in.lumps().get(group.get(g)).types()) {
                 if (network.drawn(group.get(g), t) > 0) {
                     places.add(g * types + t);
                 }

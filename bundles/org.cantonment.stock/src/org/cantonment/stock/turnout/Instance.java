@@ -1,6 +1,8 @@
 package org.cantonment.stock.turnout;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.stock.likeness.Conversion;
@@ -43,8 +45,24 @@ record Instance(
      * Frames, with what each way of building gives of the types here.
      *
      * @param from the number of the first of its ways among all ways of the instance
+     * @param gives by way and type
+     * @param types the types that any way gives
+     * @param columns by the place in these types and by way, how many it gives
+     * @param totals by way, how many pieces it gives of all types here
      */
-    record Lump(Frames frames, int from, int[][] gives) {
+    record Lump(Frames frames, int from, int[][] gives, int[] types, int[][] columns, int[] totals) {
+
+        static Lump of(Frames frames, int from, int[][] gives) {
+            int all = gives.length == 0 ? 0 : gives[0].length;
+            int[] types = IntStream.range(0, all).filter(t -> Arrays.stream(gives).anyMatch(way -> way[t] > 0)).toArray();
+            int[][] columns = new int[types.length][];
+            for (int i = 0; i < types.length; i++) {
+                int type = types[i];
+                columns[i] = Arrays.stream(gives).mapToInt(way -> way[type]).toArray();
+            }
+            return new Lump(frames, from, gives, types, columns,
+                    Arrays.stream(gives).mapToInt(way -> Arrays.stream(way).sum()).toArray());
+        }
 
         int ways() {
             return gives.length;

@@ -103,7 +103,7 @@ final class InstancePart {
                     }
                 });
             }
-            lumps.add(new Instance.Lump(one, from, gives));
+            lumps.add(Instance.Lump.of(one, from, gives));
             from += gives.length;
         }
         return lumps;

@@ -173,17 +173,13 @@ final class Network {
         for (int l = 0; l < in.lumps().size(); l++) {
             Lump lump = in.lumps().get(l);
             int node = nodes++;
-            int[] totals = new int[lump.ways()];
-            for (int w = 0; w < totals.length; w++) {
-                totals[w] = Arrays.stream(lump.gives()[w]).sum();
-            }
-            lumpArc[l] = arc(SOURCE, node, state.most(lump, totals), lump.frames().guessed() ? weight[3] : 0,
+            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()), lump.frames().guessed() ? weight[3] : 0,
                     Kind.FRAMES, l, 0);
             int[] via = capNodes(l, node);
             Arrays.fill(lumpType[l], -1);
-            for (int t = 0; t < via.length; t++) {
-                int type = t;
-                int[] column = Arrays.stream(lump.gives()).mapToInt(gives -> gives[type]).toArray();
+            for (int i = 0; i < lump.types().length; i++) {
+                int t = lump.types()[i];
+                int[] column = lump.columns()[i];
                 int most = state.most(lump, column);
                 if (most > 0) {
                     boolean asItIs = lump.frames().built() >= 0 && column[lump.frames().built()] > 0;
@@ -257,7 +253,7 @@ final class Network {
         for (int l = 0; l < lumpArc.length; l++) {
             counts[3] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
             Lump lump = in.lumps().get(l);
-            for (int t = 0; t < lumpType[l].length; t++) {
+            for (int t : lump.types()) {
                 boolean asItIs = lump.frames().built() >= 0 && lump.gives()[lump.frames().built()][t] > 0;
                 counts[4] += asItIs ? 0 : drawn(l, t);
             }
