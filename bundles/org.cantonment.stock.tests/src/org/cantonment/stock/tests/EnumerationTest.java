@@ -64,7 +64,7 @@ class EnumerationTest {
         }
     }
 
-    /** Whatever stands somewhere lies on the shelf, or is built or worked over as the turnout says; and it may stand there. */
+    /** Whatever stands somewhere lies there, or is built or worked over as the turnout says; and it may stand there. */
     private static void isThere(Case of, Depot depot, Turnout turnout, String about) {
         Map<Id, Integer> left = new HashMap<>();
         for (Stack stack : depot.supply().stacks()) {

@@ -75,7 +75,8 @@ class LikenessTest {
         assertEquals(Map.of(0, Set.of(id("Crank"))), cars.standIns());
         // Both have a captain: it stays one, and no car stands for it.
         assertEquals(Map.of(), units.accepted(CATALOGUE, Things.ids("Captain"), pikes).standIns());
-        assertEquals(Map.of(), units.accepted(CATALOGUE, Things.ids("Pike"), Optional.of(Id.of("Book/Lone-Pike"))).standIns());
+        Optional<Id> lone = Optional.of(Id.of("Book/Lone-Pike"));
+        assertEquals(Map.of(), units.accepted(CATALOGUE, Things.ids("Pike"), lone).standIns());
         assertEquals(Map.of(), units.accepted(CATALOGUE, Things.ids("Pike"), Optional.empty()).standIns());
         Optional<Id> cranks = Optional.of(Id.of("Book/Crank-Troop"));
         assertEquals(Map.of(), units.accepted(CATALOGUE, Things.ids("Crank"), cranks).standIns());
@@ -149,7 +150,8 @@ class LikenessTest {
         assertEquals(4, turnout.filled());
         assertEquals(2, turnout.standing(Truth.STAND_IN));
         Reason.Block block = (Reason.Block) turnout.reasons().get(0);
-        assertEquals(List.of(Reason.Kind.PIECES, Reason.Kind.SHARE), block.from().stream().map(Reason.Source::kind).toList());
+        assertEquals(List.of(Reason.Kind.PIECES, Reason.Kind.SHARE),
+                block.from().stream().map(Reason.Source::kind).toList());
         assertEquals(List.of(2, 2), block.from().stream().map(Reason.Source::pieces).toList());
     }
 
@@ -158,7 +160,8 @@ class LikenessTest {
         Things shelf = new Things().piece("Spotter", null).piece("Officer", null).piece("Other", null)
                 .has("6 Spotter").has("Officer");
         Fact rate = turns("2 Spotter", "1 Officer", OptionalInt.of(2));
-        Turnout turnout = shelf.depot(rate).turnout(List.of(need("A", 2, "Officer"), need("B", 4, "Spotter")), CancelToken.NEVER);
+        Turnout turnout = shelf.depot(rate)
+                .turnout(List.of(need("A", 2, "Officer"), need("B", 4, "Spotter")), CancelToken.NEVER);
         assertTrue(turnout.complete());
         assertEquals(1, turnout.worked().get(0).times());
         assertEquals(1, turnout.standing(Truth.CONVERSION));
@@ -166,7 +169,8 @@ class LikenessTest {
         assertEquals(1, many.lacking());
         assertEquals(List.of(Reason.Kind.PIECES, Reason.Kind.CONVERSION),
                 ((Reason.Block) many.reasons().get(0)).from().stream().map(Reason.Source::kind).toList());
-        Turnout torn = shelf.depot(rate).turnout(List.of(need("A", 2, "Officer"), need("B", 5, "Spotter")), CancelToken.NEVER);
+        Turnout torn = shelf.depot(rate)
+                .turnout(List.of(need("A", 2, "Officer"), need("B", 5, "Spotter")), CancelToken.NEVER);
         assertEquals(1, torn.lacking());
         assertTrue(torn.proven());
     }

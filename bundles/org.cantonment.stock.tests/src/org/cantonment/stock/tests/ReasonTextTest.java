@@ -28,8 +28,9 @@ class ReasonTextTest {
     void aBlockIsCounted() {
         Depot depot = new Things().piece("Gun", null).piece("Long", null).has("4 Gun").has("2 Long").has("unknown 3 Gun")
                 .depot(lets("Long", "Gun"));
-        assertEquals(List.of("Troop and Staff together need 8; all that may stand for them is 6: 4 Gun and 2 Long. There may "
-                + "be up to 3 Gun more, which nobody has counted. Short by 2."), say(depot, need("Troop", 5, "Gun"), need("Staff", 3, "Gun")));
+        assertEquals(List.of("Troop and Staff together need 8; all that may stand for them is 6: 4 Gun and 2 Long. "
+                + "There may be up to 3 Gun more, which nobody has counted. Short by 2."),
+                say(depot, need("Troop", 5, "Gun"), need("Staff", 3, "Gun")));
         assertEquals(List.of("Odd needs 2 of Boat or Raft; nothing there may stand for that. Short by 2."),
                 say(depot, need("Odd", 2, "Boat", "Raft")));
     }
@@ -49,8 +50,9 @@ class ReasonTextTest {
     void meaningsAreToldApart() {
         Depot depot = new Things().piece("Crank", null).piece("Tread", null).has("5 Crank")
                 .depot(lets("Crank", "Tread"), oneTable());
-        assertEquals(List.of("What stands for itself stands for nothing else: with Crank as itself, Treads lack 2; with Crank "
-                + "as something else, Cranks lack 3. Short by 2."), say(depot, need("Cranks", 3, "Crank"), need("Treads", 2, "Tread")));
+        assertEquals(List.of("What stands for itself stands for nothing else: with Crank as itself, Treads lack 2; with "
+                + "Crank as something else, Cranks lack 3. Short by 2."),
+                say(depot, need("Cranks", 3, "Crank"), need("Treads", 2, "Tread")));
     }
 
     @Test

@@ -40,7 +40,8 @@ class ShelfErasTest {
 
     private static Things shelf() {
         return new Things().piece("Staff-Car", null).piece("Tread-Wagon", null).piece("Crank-Car", null)
-                .piece("Pike-Car", null).piece("Scout-Cart", null).piece("Odd", null).part("Hull", "Tread-Wagon", "Crank-Car")
+                .piece("Pike-Car", null).piece("Scout-Cart", null).piece("Odd", null)
+                .part("Hull", "Tread-Wagon", "Crank-Car")
                 .unit("Crank-Troop", "4 Crank-Car").unit("Pike-Troop", "4 Pike-Car")
                 .has("Staff-Car").has("6 Tread-Wagon").has("9 Crank-Car").has("3 Scout-Cart").has("7 Odd").has("2 Hull");
     }

@@ -126,12 +126,15 @@ class SupplyTest {
     @Test
     void aPrintingThatIsSaidOrThatWasNotOutYetSettlesIt() {
         Validity june = Validity.of(new Reach(Optional.of(new OnDate(LocalDate.of(2031, 6, 1))), Optional.empty()));
-        Things early = things().box("Old", List.of(), List.of(Things.printing("Second", june, "3 Frame")), "2 Frame", "Officer");
+        Things early = things().box("Old", List.of(), List.of(Things.printing("Second", june, "3 Frame")),
+                "2 Frame", "Officer");
         Supply bought = count(early.has(contents("Old").get(0), Optional.empty(), Optional.empty(),
                 Optional.of(LocalDate.of(2031, 5, 1))));
         assertEquals(Map.of("Officer", 1), pieces(bought));
-        Things said = things().box("Old", List.of(), List.of(Things.printing("Second", june, "3 Frame")), "2 Frame", "Officer");
-        Supply second = count(said.has(contents("Old").get(0), Optional.empty(), Optional.of(id("Second")), Optional.empty()));
+        Things said = things().box("Old", List.of(), List.of(Things.printing("Second", june, "3 Frame")),
+                "2 Frame", "Officer");
+        Supply second = count(said.has(contents("Old").get(0), Optional.empty(), Optional.of(id("Second")),
+                Optional.empty()));
         assertEquals(Map.of(), pieces(second));
         assertEquals(3, frames(second));
     }

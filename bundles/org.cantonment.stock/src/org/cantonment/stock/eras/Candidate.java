@@ -7,7 +7,12 @@ import java.util.Optional;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 
-/** A unit at a strength that an army may have, what it needs of the shelf, and how often it may be taken at all strengths together. */
+/**
+ * A unit at a strength that an army may have.
+ *
+ * @param most so many of the unit at the most, at all strengths together
+ * @param needs what it needs of the shelf
+ */
 record Candidate(int place, Id unit, int most, Step step, List<Requirement> needs) {
 
     int pieces() {

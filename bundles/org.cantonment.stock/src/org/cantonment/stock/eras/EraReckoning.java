@@ -56,7 +56,8 @@ final class EraReckoning {
         for (EraUnits era : eras) {
             progress.at(answers.size(), eras.size(), "The shelf in " + era.era().name());
             Depot depot = Depot.of(catalogue, supply, era.allowance());
-            List<FieldUnit> units = era.units().stream().filter(unit -> side.isEmpty() || belongs(unit, side.get())).toList();
+            List<FieldUnit> units = era.units().stream()
+                    .filter(unit -> side.isEmpty() || belongs(unit, side.get())).toList();
             Seen one = new Seen(era, depot, depot.usable(needsOf(units)), choose(depot, units));
             seen.add(one);
             answers.add(new EraAnswer(era.era(), units.stream().map(unit -> answer(depot, unit)).toList(),

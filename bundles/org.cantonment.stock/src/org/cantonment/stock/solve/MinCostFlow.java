@@ -94,8 +94,10 @@ public final class MinCostFlow {
         while (reprice(source, sink)) {
             while (levels(source, sink)) {
                 System.arraycopy(first, 0, at, 0, nodes);
-                for (int more = push(source, sink, Integer.MAX_VALUE); more > 0; more = push(source, sink, Integer.MAX_VALUE)) {
+                int more = push(source, sink, Integer.MAX_VALUE);
+                while (more > 0) {
                     sent += more;
+                    more = push(source, sink, Integer.MAX_VALUE);
                 }
             }
             if (!priced) {

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.range.Box;
+import org.cantonment.domain.range.Cap;
 import org.cantonment.domain.range.Certainty;
 import org.cantonment.domain.range.Content;
 import org.cantonment.domain.range.Fixing;
@@ -139,6 +139,11 @@ final class ShelfCounter {
         return holding.fixing().orElse(part.fixing());
     }
 
+    private static boolean within(Cap cap, Map<Id, Integer> gives) {
+        return gives.entrySet().stream().filter(one -> cap.of().contains(one.getKey())).mapToInt(Map.Entry::getValue)
+                .sum() <= cap.most();
+    }
+
     /** The ways to build a part, caps of the part itself kept: a way that alone goes beyond one is none. */
     static List<Way> ways(Part part) {
         List<Way> ways = new ArrayList<>();
@@ -149,9 +154,7 @@ final class ShelfCounter {
                     gives.merge(content.what(), content.count(), Counts::sum);
                 }
             }
-            boolean within = part.caps().stream().allMatch(cap -> gives.entrySet().stream()
-                    .filter(one -> Set.copyOf(cap.of()).contains(one.getKey())).mapToInt(Map.Entry::getValue).sum() <= cap.most());
-            if (within && !gives.isEmpty()) {
+            if (!gives.isEmpty() && part.caps().stream().allMatch(cap -> within(cap, gives))) {
                 ways.add(new Way(build.id(), gives));
             }
         });

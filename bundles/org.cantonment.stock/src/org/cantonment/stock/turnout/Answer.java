@@ -68,7 +68,8 @@ final class Answer {
         asked.forEach(need -> places.putIfAbsent(need, places.size()));
         postings.sort(Comparator.comparingInt((Posting posting) -> places.get(posting.need()))
                 .thenComparing(Posting::truth).thenComparing(Posting::type));
-        reasons.sort(Comparator.comparingInt((Reason reason) -> reason.needs().stream().mapToInt(places::get).min().orElse(0)));
+        reasons.sort(Comparator.comparingInt(
+                (Reason reason) -> reason.needs().stream().mapToInt(places::get).min().orElse(0)));
         return new Turnout(postings, needed, filled, bound, truest, builds, worked, guesses, reasons, aside);
     }
 

@@ -29,12 +29,16 @@ public final class Depot {
     /** A turnout looks at so many branches of each part of the question at the most. */
     public static final int BRANCHES = 4_000;
     /** What is only asked whether it is enough looks at so many. */
-    public static final int BRANCHES_FOR_ENOUGH = 600;
+    public static final int BRANCHES_FOR_ENOUGH = 300;
 
     private final Store store;
 
     private Depot(Store store) {
         this.store = store;
+    }
+
+    static Depot of(Store store) {
+        return new Depot(store);
     }
 
     /** Makes it ready. */
@@ -132,7 +136,7 @@ public final class Depot {
         Map<Integer, NeedClass> classes = new LinkedHashMap<>();
         for (Requirement need : needs) {
             if (need.count() > 0 && !aside(need)) {
-                Taker taker = store.taker(need.anyOf(), need.unit());
+                Taker taker = store.taker(need);
                 classes.computeIfAbsent(taker.number(), number -> new NeedClass(taker, new ArrayList<>())).needs().add(need);
             }
         }

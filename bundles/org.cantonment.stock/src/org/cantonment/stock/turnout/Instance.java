@@ -33,12 +33,13 @@ record Instance(
      *
      * @param tier the place of the truth among the truths
      * @param line the line that lets it; null if none is needed
+     * @param lent whether it would be lent
      */
-    record Arc(int type, int tier, StandIn line) {
+    record Arc(int type, int tier, StandIn line, boolean lent) {
     }
 
-    /** A line by which any of these types may stand for any of these classes, so many in all. */
-    record Hub(StandIn line, int most, int[] types, int[] classes) {
+    /** A line by which any of these types, lent or not, may stand for any of these classes, so many in all. */
+    record Hub(StandIn line, int most, int[] types, boolean[] lent, int[] classes) {
     }
 
     /**

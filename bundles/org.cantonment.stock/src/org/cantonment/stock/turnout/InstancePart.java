@@ -64,7 +64,7 @@ final class InstancePart {
             direct[c] = new Instance.Arc[taker.types().length];
             for (int i = 0; i < direct[c].length; i++) {
                 direct[c][i] = new Instance.Arc(local.get(taker.types()[i]), taker.tiers()[i],
-                        taker.lines()[i] < 0 ? null : lines.get(taker.lines()[i]));
+                        taker.lines()[i] < 0 ? null : lines.get(taker.lines()[i]), taker.lent()[i]);
             }
         }
         return direct;
@@ -82,10 +82,18 @@ final class InstancePart {
             StandIn line = store.allowance().standIns().get(share.line());
             long asked = served.stream().mapToLong(c -> classes.get(c).count()).sum();
             hubs.add(new Instance.Hub(line, line.most((int) Math.min(Integer.MAX_VALUE / 8, asked)),
-                    share.types().stream().mapToInt(local::get).toArray(),
+                    share.types().stream().mapToInt(local::get).toArray(), lent(share),
                     served.stream().mapToInt(Integer::intValue).toArray()));
         });
         return hubs;
+    }
+
+    private static boolean[] lent(Taker.Share share) {
+        boolean[] lent = new boolean[share.lent().size()];
+        for (int i = 0; i < lent.length; i++) {
+            lent[i] = share.lent().get(i);
+        }
+        return lent;
     }
 
     private List<Instance.Lump> lumps() {

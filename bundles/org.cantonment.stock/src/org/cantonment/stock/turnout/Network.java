@@ -21,9 +21,6 @@ final class Network {
         STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, SHARE, INNER, NEED
     }
 
-    /** The parts of the price, the gravest first: not exact, not kindred either, converted, guessed, from unbuilt parts. */
-    static final int TIERS = 5;
-
     private static final int SOURCE = 0;
     private static final int SINK = 1;
     private static final int ENDLESS = Integer.MAX_VALUE / 4;
@@ -31,7 +28,7 @@ final class Network {
     private final Instance in;
     private final State state;
     private final MinCostFlow flow;
-    private final long[] weight = new long[TIERS];
+    private final Scale scale;
     private final int[] guessedArc;
     private final int[][] directArc;
     private final int[][] hubIn;
@@ -44,7 +41,7 @@ final class Network {
     private int[] detail = new int[64];
     private int nodes;
     private int filled;
-    private long[] tiers = new long[TIERS];
+    private long[] tiers = new long[Scale.TIERS];
 
     private Network(Instance in, State state, boolean priced) {
         this.in = in;
@@ -59,9 +56,7 @@ final class Network {
         lumpArc = new int[in.lumps().size()];
         lumpType = new int[in.lumps().size()][in.types().size()];
         turnArc = new int[in.turns().size()][in.classes().size()];
-        if (priced) {
-            weigh();
-        }
+        scale = Scale.of(in, priced);
     }
 
     /** @param priced whether it matters how true the pieces are, not only how many stand */
@@ -71,30 +66,6 @@ final class Network {
         network.filled = network.flow.run(SOURCE, SINK);
         network.tiers = network.countTiers();
         return network;
-    }
-
-    /** A path meets each class once, so no part of its price can outgrow the next graver one. */
-    private void weigh() {
-        long base = 2L * (2L * in.classes().size() + 2L * in.hubs().size() + 4);
-        long price = 1;
-        int fits = 0;
-        while (fits < TIERS && price < Long.MAX_VALUE / 64 / base) {
-            price *= base;
-            fits++;
-        }
-        for (int i = 0; i < fits; i++) {
-            price /= base;
-            weight[i] = price;
-        }
-    }
-
-    private long price(Truth truth) {
-        return switch (truth) {
-            case EXACT -> 0;
-            case KINDRED -> weight[0];
-            case STAND_IN -> weight[0] + weight[1];
-            case CONVERSION -> weight[0] + weight[1] + weight[2];
-        };
     }
 
     private void lay() {
@@ -133,7 +104,7 @@ final class Network {
             int known = (int) Math.max(0, in.known()[t] - taken[t]);
             int guessed = (int) (in.guessed()[t] - Math.max(0, taken[t] - in.known()[t]));
             arc(SOURCE, type(t), known, 0, Kind.STACK, t, 0);
-            guessedArc[t] = arc(SOURCE, type(t), guessed, weight[3], Kind.STACK, t, 1);
+            guessedArc[t] = arc(SOURCE, type(t), guessed, scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
         }
     }
 
@@ -145,7 +116,8 @@ final class Network {
                 Truth truth = Truth.values()[arcs[i].tier()];
                 boolean may = state.mode[arcs[i].type()] != (truth == Truth.EXACT ? State.OTHERS : State.ITSELF);
                 directArc[c][i] = may
-                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, price(truth), Kind.INNER, 0, 0) : -1;
+                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, scale.price(truth, arcs[i].lent()),
+                                Kind.INNER, 0, 0) : -1;
             }
             arc(klass(c), SINK, in.classes().get(c).count(), 0, Kind.NEED, c, 0);
         }
@@ -160,7 +132,8 @@ final class Network {
             hubIn[h] = new int[hub.types().length];
             for (int i = 0; i < hub.types().length; i++) {
                 hubIn[h][i] = state.mode[hub.types()[i]] == State.ITSELF ? -1
-                        : arc(type(hub.types()[i]), enter, ENDLESS, price(Truth.STAND_IN), Kind.INNER, 0, 0);
+                        : arc(type(hub.types()[i]), enter, ENDLESS, scale.price(Truth.STAND_IN, hub.lent()[i]),
+                                Kind.INNER, 0, 0);
             }
             hubOut[h] = new int[hub.classes().length];
             for (int i = 0; i < hub.classes().length; i++) {
@@ -173,8 +146,8 @@ final class Network {
         for (int l = 0; l < in.lumps().size(); l++) {
             Lump lump = in.lumps().get(l);
             int node = nodes++;
-            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()), lump.frames().guessed() ? weight[3] : 0,
-                    Kind.FRAMES, l, 0);
+            lumpArc[l] = arc(SOURCE, node, state.most(lump, lump.totals()),
+                    lump.frames().guessed() ? scale.weight(Scale.GUESSED) : 0, Kind.FRAMES, l, 0);
             int[] via = capNodes(l, node);
             Arrays.fill(lumpType[l], -1);
             for (int i = 0; i < lump.types().length; i++) {
@@ -183,13 +156,14 @@ final class Network {
                 int most = state.most(lump, column);
                 if (most > 0) {
                     boolean asItIs = lump.frames().built() >= 0 && column[lump.frames().built()] > 0;
-                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : weight[4], Kind.FRAMES_AS, l, t);
+                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : scale.weight(Scale.BUILT),
+                            Kind.FRAMES_AS, l, t);
                 }
             }
         }
     }
 
-    /** The node through which each type leaves a lump: of its own, or one of a cap; caps that overlap wait for the search. */
+    /** The node through which each type leaves a lump: its own, or one of a cap; caps that overlap wait for the search. */
     private int[] capNodes(int l, int node) {
         int[] via = new int[in.types().size()];
         Arrays.fill(via, node);
@@ -220,7 +194,7 @@ final class Network {
             for (int c = 0; c < in.classes().size() && state.mode[turn.to()] != State.OTHERS; c++) {
                 for (Arc arc : in.direct()[c]) {
                     if (arc.type() == turn.to() && arc.tier() == Truth.EXACT.ordinal()) {
-                        turnArc[i][c] = arc(node, klass(c), ENDLESS, price(Truth.CONVERSION), Kind.INNER, 0, 0);
+                        turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION, false), Kind.INNER, 0, 0);
                     }
                 }
             }
@@ -228,34 +202,36 @@ final class Network {
     }
 
     private long[] countTiers() {
-        long[] counts = new long[TIERS];
+        long[] counts = new long[Scale.TIERS];
         for (int c = 0; c < directArc.length; c++) {
             for (int i = 0; i < directArc[c].length; i++) {
                 int tier = in.direct()[c][i].tier();
-                counts[0] += tier > 0 ? direct(c, i) : 0;
-                counts[1] += tier > 1 ? direct(c, i) : 0;
+                counts[Scale.LENT] += in.direct()[c][i].lent() ? direct(c, i) : 0;
+                counts[Scale.NOT_EXACT] += tier > 0 ? direct(c, i) : 0;
+                counts[Scale.NOT_KINDRED] += tier > 1 ? direct(c, i) : 0;
             }
         }
         for (int h = 0; h < hubIn.length; h++) {
             for (int i = 0; i < hubIn[h].length; i++) {
-                counts[0] += hubIn(h, i);
-                counts[1] += hubIn(h, i);
+                counts[Scale.LENT] += in.hubs().get(h).lent()[i] ? hubIn(h, i) : 0;
+                counts[Scale.NOT_EXACT] += hubIn(h, i);
+                counts[Scale.NOT_KINDRED] += hubIn(h, i);
             }
         }
         for (int i = 0; i < turnArc.length; i++) {
-            counts[0] += converted(i);
-            counts[1] += converted(i);
-            counts[2] += converted(i);
+            counts[Scale.NOT_EXACT] += converted(i);
+            counts[Scale.NOT_KINDRED] += converted(i);
+            counts[Scale.CONVERTED] += converted(i);
         }
         for (int t = 0; t < guessedArc.length; t++) {
-            counts[3] += guessed(t);
+            counts[Scale.GUESSED] += guessed(t);
         }
         for (int l = 0; l < lumpArc.length; l++) {
-            counts[3] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
+            counts[Scale.GUESSED] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
             Lump lump = in.lumps().get(l);
             for (int t : lump.types()) {
                 boolean asItIs = lump.frames().built() >= 0 && lump.gives()[lump.frames().built()][t] > 0;
-                counts[4] += asItIs ? 0 : drawn(l, t);
+                counts[Scale.BUILT] += asItIs ? 0 : drawn(l, t);
             }
         }
         return counts;

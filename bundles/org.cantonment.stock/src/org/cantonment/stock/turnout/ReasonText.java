@@ -41,8 +41,8 @@ public final class ReasonText {
         }
         if (reason instanceof InFrames frames) {
             List<String> portions = frames.portions().stream().map(this::portion).toList();
-            return "Out of " + frames.frames() + " of " + titles.apply(frames.part()) + ", " + and(portions) + ": that takes "
-                    + frames.framesNeeded() + ". Short by " + frames.lacking() + ".";
+            return "Out of " + frames.frames() + " of " + titles.apply(frames.part()) + ", " + and(portions)
+                    + ": that takes " + frames.framesNeeded() + ". Short by " + frames.lacking() + ".";
         }
         if (reason instanceof OneMeaning meaning) {
             List<String> cases = meaning.cases().stream().map(this::oneCase).toList();
@@ -52,7 +52,8 @@ public final class ReasonText {
         Searched searched = (Searched) reason;
         String all = entries(searched.needs());
         return searched.proven()
-                ? "Every way to build and place the pieces for " + all + " was ruled out. Short by " + searched.lacking() + "."
+                ? "Every way to build and place the pieces for " + all + " was ruled out. Short by " + searched.lacking()
+                        + "."
                 : "For " + all + " the best found is short by " + searched.lacking() + "; no way is short by less than "
                         + searched.least() + ".";
     }
@@ -101,8 +102,8 @@ public final class ReasonText {
         List<String> meanings = new ArrayList<>();
         one.itself().forEach((type, itself) -> meanings.add(titles.apply(type)
                 + (itself ? " as itself" : " as something else")));
-        return "with " + and(meanings) + ", " + entries(one.blocks().stream().flatMap(block -> block.needs().stream()).toList())
-                + " lack " + one.lacking();
+        List<Requirement> needs = one.blocks().stream().flatMap(block -> block.needs().stream()).toList();
+        return "with " + and(meanings) + ", " + entries(needs) + " lack " + one.lacking();
     }
 
     private static Set<Id> entryIds(List<Requirement> needs) {

@@ -63,13 +63,21 @@ final class Search {
         fit = new Fit(in);
     }
 
-    /** @param priced whether it matters how true the pieces are, not only how many stand */
+    /**
+     * Searches.
+     *
+     * @param priced whether the best is wanted; else only whether everything can be filled, and what is found where it
+     *        cannot be need not be the best
+     */
     static Outcome of(Instance in, boolean priced, int limit, CancelToken cancel) {
         return new Search(in, priced, limit, cancel).run();
     }
 
     private Outcome run() {
         Network root = Network.of(in, State.root(in), priced);
+        if (!priced && root.filled() < in.needed()) {
+            return new Outcome(root, null, root.filled(), false, root, 1, meanings);
+        }
         visit(root, 0);
         while (!open.isEmpty() && steps < limit && better(open.peek().network())) {
             cancel.check();
@@ -81,7 +89,8 @@ final class Search {
             }
         }
         boolean done = open.isEmpty() || !better(open.peek().network());
-        int bound = done ? best.filled() : open.peek().network().filled();
+        int bound = !done ? open.peek().network().filled()
+                : priced || best.filled() == in.needed() ? best.filled() : in.needed() - 1;
         return new Outcome(best, bestBuilt, bound, done && priced, root, steps, meanings);
     }
 
@@ -94,7 +103,7 @@ final class Search {
 
     private void visit(Network network, int depth) {
         steps++;
-        if (!better(network)) {
+        if (!better(network) || !priced && network.filled() < in.needed()) {
             return;
         }
         int[] built = closes(network);

@@ -1,6 +1,7 @@
 package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.likeness.Accepted;
 import org.cantonment.stock.likeness.Allowance;
@@ -23,19 +25,29 @@ import org.cantonment.stock.supply.Way;
 /** A supply by numbers, and what may fill what of it; filled in once, asked from any thread. */
 final class Store {
 
-    private record Asked(List<Id> anyOf, Optional<Id> unit) {
+    private record Asked(List<Id> anyOf, Optional<Id> unit, Optional<Id> player) {
+    }
+
+    private record Alike(Accepted accepted, Optional<Id> player) {
     }
 
     private final Catalogue catalogue;
     private final Supply supply;
     private final Allowance allowance;
+    private final Lending lending;
     private final List<Id> types;
     private final Map<Id, Integer> numbers = new HashMap<>();
     private final Stack[] stacks;
     private final Map<Asked, Taker> takers = new ConcurrentHashMap<>();
-    private final Map<Accepted, Integer> alike = new ConcurrentHashMap<>();
+    private final Map<Alike, Integer> alike = new ConcurrentHashMap<>();
 
     Store(Catalogue catalogue, Supply supply, Allowance allowance) {
+        this(catalogue, supply, allowance, Lending.NONE);
+    }
+
+    /** @param lending whose each type of the supply is, and who may have it */
+    Store(Catalogue catalogue, Supply supply, Allowance allowance, Lending lending) {
+        this.lending = lending;
         this.catalogue = catalogue;
         this.supply = supply;
         this.allowance = allowance;
@@ -81,39 +93,52 @@ final class Store {
         return stacks[type];
     }
 
-    /** What may fill such a need. */
-    Taker taker(List<Id> anyOf, Optional<Id> unit) {
-        return takers.computeIfAbsent(new Asked(anyOf, unit), this::make);
+    /** What may fill the need. */
+    Taker taker(Requirement need) {
+        return takers.computeIfAbsent(new Asked(need.anyOf(), need.unit(), lending.player(need.entry())), this::make);
     }
 
     private Taker make(Asked asked) {
         Accepted accepted = allowance.accepted(catalogue, asked.anyOf(), asked.unit());
         Map<Integer, int[]> direct = new TreeMap<>();
-        accepted.types().forEach((type, truth) -> direct(direct, type, truth, -1));
+        accepted.types().forEach((type, truth) -> direct(direct, asked, type, truth, -1));
         List<Taker.Share> shares = new ArrayList<>();
         accepted.standIns().forEach((line, may) -> {
             if (allowance.standIns().get(line).percent().isEmpty()) {
-                may.forEach(type -> direct(direct, type, Truth.STAND_IN, line));
+                may.forEach(type -> direct(direct, asked, type, Truth.STAND_IN, line));
             } else {
-                List<Integer> here = may.stream().filter(numbers::containsKey).map(numbers::get).toList();
-                if (!here.isEmpty()) {
-                    shares.add(new Taker.Share(line, here));
+                List<Lending.Had> had = may.stream().flatMap(type -> lending.had(type, asked.player()).stream())
+                        .filter(one -> numbers.containsKey(one.type())).toList();
+                if (!had.isEmpty()) {
+                    shares.add(new Taker.Share(line, had.stream().map(one -> numbers.get(one.type())).toList(),
+                            had.stream().map(Lending.Had::lent).toList()));
                 }
             }
         });
         int number;
         synchronized (alike) {
-            number = alike.computeIfAbsent(accepted, id -> alike.size());
+            number = alike.computeIfAbsent(new Alike(accepted, asked.player()), id -> alike.size());
         }
         return new Taker(number, direct.keySet().stream().mapToInt(Integer::intValue).toArray(),
                 direct.values().stream().mapToInt(how -> how[0]).toArray(),
-                direct.values().stream().mapToInt(how -> how[1]).toArray(), shares);
+                direct.values().stream().mapToInt(how -> how[1]).toArray(), lent(direct.values()), shares);
     }
 
-    private void direct(Map<Integer, int[]> direct, Id type, Truth truth, int line) {
-        Integer number = numbers.get(type);
-        if (number != null) {
-            direct.putIfAbsent(number, new int[] {truth.ordinal(), line});
+    private static boolean[] lent(Collection<int[]> direct) {
+        boolean[] lent = new boolean[direct.size()];
+        int at = 0;
+        for (int[] how : direct) {
+            lent[at++] = how[2] == 1;
+        }
+        return lent;
+    }
+
+    private void direct(Map<Integer, int[]> direct, Asked asked, Id type, Truth truth, int line) {
+        for (Lending.Had had : lending.had(type, asked.player())) {
+            Integer number = numbers.get(had.type());
+            if (number != null) {
+                direct.putIfAbsent(number, new int[] {truth.ordinal(), line, had.lent() ? 1 : 0});
+            }
         }
     }
 }
