@@ -74,7 +74,8 @@ public final class Main {
             case "roundup" -> new RoundupCommand(terminal).run(call.paths().get(0), call.value("--on"));
             case "adopt" -> new AdoptCommand(terminal).run(call.paths(), call.has("--json"));
             case "eras" -> new ErasCommand(terminal).run(call);
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, adopt, format or roundup. Try '"
+            case "turnout" -> new TurnoutCommand(terminal).run(call);
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, adopt, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }

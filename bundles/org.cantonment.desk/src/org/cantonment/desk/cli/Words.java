@@ -23,6 +23,7 @@ final class Words {
         root.addSubcommand("check", check());
         root.addSubcommand("points", points());
         root.addSubcommand("eras", eras());
+        root.addSubcommand("turnout", turnout());
         root.addSubcommand("adopt", adopt());
         root.addSubcommand("format", format());
         root.addSubcommand("roundup", roundup());
@@ -52,6 +53,21 @@ final class Words {
         spec.addOption(value("--next", "NUMBER", "Tell so many changes more, the next best ones; 0 to 9."));
         spec.addOption(value("--shelf", "SHELF", "Reckon with this shelf, and not with those of the list's player."));
         return spec.addPositional(one("0", "LIST|SHELF", "A file that ends in .list or .shelf."));
+    }
+
+    private static CommandSpec turnout() {
+        CommandSpec spec = command("turnout", "Tells whether what a player has can field a list: who stands where, what is"
+                + " to be built, and why what is short is short. Several lists: one choice of what is glued for all of them."
+                + " With --session and --round, and a folder: who lends what to whom on that evening.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/turnout.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there when the"
+                + " list is played."));
+        spec.addOption(value("--likeness", "LIKENESS", "Nothing less true than exact, kindred or stand-in; else whatever"
+                + " the club allows."));
+        spec.addOption(value("--session", "NAME", "Ask for this evening."));
+        spec.addOption(value("--round", "NUMBER", "Of this round."));
+        return spec.addPositional(paths("LIST", "Files that end in .list, or the campaign's folder."));
     }
 
     private static CommandSpec adopt() {
