@@ -17,6 +17,7 @@ import org.cantonment.desk.dispensing.Dispensations;
 import org.cantonment.desk.judging.Judging;
 import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.turnout.Shortages;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Week;
@@ -39,6 +40,7 @@ final class Placed {
     private final Library library;
     private final SortedMap<Path, Sheet> sheets;
     private final Judging judging = new Judging();
+    private final Shortages shortages = new Shortages();
 
     Placed(Library library, SortedMap<Path, Sheet> sheets) {
         this.library = library;
@@ -61,6 +63,8 @@ final class Placed {
         boolean books = sheets.entrySet().stream()
                 .anyMatch(e -> e.getValue().meaning() instanceof RuleSet && scope.asks(e.getKey()));
         judging.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), books, cancel, progress);
+        shortages.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), list -> judging.of(list).map(Judged::about),
+                cancel);
         Map<Path, Judged> judged = new HashMap<>();
         fileOf.forEach((list, file) -> judging.of(list).ifPresent(j -> judged.put(file, j)));
         Map<Object, Path> places = new IdentityHashMap<>();
@@ -125,14 +129,22 @@ final class Placed {
         Places places = new Places();
         Dispensations dispensations = new Dispensations(meanings, campaign -> Optional.ofNullable(
                 places.fileOf(campaign)).flatMap(library::document));
-        Map<Path, List<Finding>> ofRules = places.sorted(judging.ofRules());
+        boolean stores = sheets.entrySet().stream().anyMatch(e -> scope.asks(e.getKey())
+                && (e.getValue().meaning() instanceof Shelf || e.getValue().meaning() instanceof Week
+                        || e.getValue().meaning() instanceof Campaign));
+        List<Finding> ofBooks = new ArrayList<>(judging.ofRules());
+        ofBooks.addAll(stores ? shortages.ofBooks() : List.of());
+        Map<Path, List<Finding>> ofRules = places.sorted(ofBooks);
         Map<Path, Finding> twice = SameBook.find(sheets);
         SortedMap<Path, List<LocatedFinding>> all = new TreeMap<>();
         sheets.forEach((file, sheet) -> {
             if (scope.asks(file)) {
                 List<Finding> engine = new ArrayList<>(ofRules.getOrDefault(file, List.of()));
                 Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
-                Optional.ofNullable(judged.get(file)).ifPresent(j -> engine.addAll(j.findings()));
+                Optional.ofNullable(judged.get(file)).ifPresent(j -> {
+                    engine.addAll(j.findings());
+                    engine.addAll(shortages.of(j.about().list()));
+                });
                 List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
                 all.put(file, known != null ? known : sheet.keep(engine,
                         places.locate(file, sheet, engine, dispensations.forList(judged.get(file)))));

@@ -70,8 +70,8 @@ public final class Fielding {
         }
     }
 
-    private final Meanings meanings;
-    private final Cases cases;
+    private Meanings meanings;
+    private Cases cases;
     private final Catalogue catalogue;
     private final Map<Optional<Id>, Ledger> ledgers = new HashMap<>();
     private final Map<Optional<Id>, Map<AsOf, Inventory>> inventories = new HashMap<>();
@@ -81,6 +81,12 @@ public final class Fielding {
         this.meanings = meanings;
         this.cases = Cases.of(meanings);
         this.catalogue = Catalogue.of(meanings.ranges(), meanings.ruleSets());
+    }
+
+    /** Other lists, everything else as it was. */
+    void renew(Meanings now) {
+        meanings = now;
+        cases = Cases.of(now);
     }
 
     Catalogue catalogue() {
@@ -150,6 +156,17 @@ public final class Fielding {
         if (about.ruling().isEmpty()) {
             throw new Unclear(about.unclear().get(about.unclear().size() - 1).message());
         }
+        return ask(about, terms, asOf, true);
+    }
+
+    /** What its own shelf has for a list when it is played, the roll not asked. */
+    Asked bare(ListCase about, Terms terms) throws Unclear {
+        return ask(about, terms, Stores.when(about.list(), about.list().player().flatMap(meanings::campaignOf),
+                terms.week()), false);
+    }
+
+    private Asked ask(ListCase about, Terms terms, AsOf asOf, boolean withRoll) throws Unclear {
+        ForceList list = about.list();
         Owned owned = Owned.of(meanings, list);
         if (!owned.known()) {
             throw new Unclear(owned.why());
@@ -166,7 +183,7 @@ public final class Fielding {
                 .allowance(ruling, terms.ceiling()));
         Map<Id, String> names = new LinkedHashMap<>(EntryNames.of(list, ruling, about.situation().contingents()));
         new Titles(catalogue, task, supply).addTo(names);
-        Optional<RollRows> roll = campaign.filter(one -> list.round().isPresent())
+        Optional<RollRows> roll = campaign.filter(one -> withRoll && list.round().isPresent())
                 .map(one -> RollRows.of(meanings, catalogue, one, about, asOf));
         return new Asked(new ListTurnout(list, ListTitle.of(list, meanings), owned.who(), asOf, task, NONE, names,
                 items(list, needs), roll, remarks), own, supply);

@@ -128,7 +128,7 @@ public final class TurnoutText {
         return turnout.reasons().stream().map(this::closes).collect(Collectors.joining(" and "));
     }
 
-    private String closes(Reason reason) {
+    String closes(Reason reason) {
         Set<String> types = new LinkedHashSet<>();
         reason.needs().stream().filter(need -> need.count() > turnout.filled(need)).forEach(need -> need.anyOf()
                 .forEach(type -> types.add(answer.name(type))));
