@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -101,6 +102,8 @@ public final class Shortages {
             }
             for (Campaign campaign : last.campaigns()) {
                 ofBooks.addAll(fielding.inventory(Optional.of(campaign), AsOf.NOW).findings());
+                campaign.players().forEach(player -> ofBooks.addAll(Stores.roll(last, Optional.of(campaign))
+                        .of(player.id(), OptionalInt.empty(), AsOf.NOW).findings()));
             }
         }
         return ofBooks;

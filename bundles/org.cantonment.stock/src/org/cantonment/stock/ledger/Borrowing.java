@@ -8,7 +8,7 @@ import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
 
 /**
- * What a player borrows for one list, beside what was lent already.
+ * What a player borrows for one list, beside what was lent already. What the lender has never counted is not counted on.
  *
  * @param supply what comes of it
  * @param asked how many were asked for
@@ -35,7 +35,7 @@ public record Borrowing(Supply supply, int asked, int come, boolean trusted) {
                     one.unknown())).toList(), all.frames(), all.caps(), all.findings()), asked, asked, true);
         }
         Pile pile = new Pile(catalogue, lender.map(inventory::of).orElseGet(inventory::club));
-        int come = Math.min(asked, pile.has(what));
+        int come = Math.min(asked, pile.has(what) - pile.uncounted(what));
         return new Borrowing(pile.take(what, come), asked, come, false);
     }
 }

@@ -72,6 +72,12 @@ final class Pile {
         return stack == null ? 0 : stack.counted() + stack.unknown();
     }
 
+    /** How many there may be that nobody has counted. */
+    int uncounted(Id what) {
+        Stack stack = stacks.get(what);
+        return stack == null ? 0 : stack.unknown();
+    }
+
     private int unbuilt(Id part) {
         int count = 0;
         for (Frames one : frames) {
