@@ -1,0 +1,2 @@
+/** How far a shelf is from each formation. */
+package org.cantonment.stock.reach;
