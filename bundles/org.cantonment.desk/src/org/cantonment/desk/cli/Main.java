@@ -75,7 +75,8 @@ public final class Main {
             case "adopt" -> new AdoptCommand(terminal).run(call.paths(), call.has("--json"));
             case "eras" -> new ErasCommand(terminal).run(call);
             case "turnout" -> new TurnoutCommand(terminal).run(call);
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, adopt, format or roundup. Try '"
+            case "reach" -> new ReachCommand(terminal).run(call);
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, adopt, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }

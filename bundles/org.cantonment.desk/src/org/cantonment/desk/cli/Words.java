@@ -24,6 +24,7 @@ final class Words {
         root.addSubcommand("points", points());
         root.addSubcommand("eras", eras());
         root.addSubcommand("turnout", turnout());
+        root.addSubcommand("reach", reach());
         root.addSubcommand("adopt", adopt());
         root.addSubcommand("format", format());
         root.addSubcommand("roundup", roundup());
@@ -68,6 +69,18 @@ final class Words {
         spec.addOption(value("--session", "NAME", "Ask for this evening."));
         spec.addOption(value("--round", "NUMBER", "Of this round."));
         return spec.addPositional(paths("LIST", "Files that end in .list, or the campaign's folder."));
+    }
+
+    private static CommandSpec reach() {
+        CommandSpec spec = command("reach", "Tells how far a player's shelf is from every formation in every era, nearest"
+                + " first: with the fewest units and with the most.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/reach.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--era", "ERA", "Look into this era only."));
+        spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there now."));
+        spec.addPositional(one("0", "PLAYER", "The player's id, or what people call the player."));
+        return spec.addPositional(PositionalParamSpec.builder().index("1").arity("0..1").required(false).type(String.class)
+                .paramLabel("FOLDER").description("The campaign's folder; else the one you are in.").build());
     }
 
     private static CommandSpec adopt() {
