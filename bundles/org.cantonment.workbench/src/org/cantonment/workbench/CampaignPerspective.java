@@ -2,6 +2,8 @@ package org.cantonment.workbench;
 
 import org.cantonment.workbench.adopting.AdoptingView;
 import org.cantonment.workbench.eras.ErasView;
+import org.cantonment.workbench.fielding.ReachView;
+import org.cantonment.workbench.fielding.TurnoutView;
 import org.cantonment.workbench.findings.FindingsView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
@@ -24,12 +26,16 @@ public final class CampaignPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, TOP_SHARE, editors);
         below.addView(FindingsView.ID);
         below.addView(ErasView.ID);
+        below.addView(TurnoutView.ID);
+        below.addView(ReachView.ID);
         below.addPlaceholder(AdoptingView.ID);
         below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
         below.addPlaceholder("org.eclipse.search.ui.views.SearchView");
         layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, MIDDLE_SHARE, editors);
         layout.addShowViewShortcut(FindingsView.ID);
         layout.addShowViewShortcut(ErasView.ID);
+        layout.addShowViewShortcut(TurnoutView.ID);
+        layout.addShowViewShortcut(ReachView.ID);
         layout.addShowViewShortcut(AdoptingView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROJECT_EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
