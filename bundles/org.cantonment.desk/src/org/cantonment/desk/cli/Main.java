@@ -76,7 +76,8 @@ public final class Main {
             case "eras" -> new ErasCommand(terminal).run(call);
             case "turnout" -> new TurnoutCommand(terminal).run(call);
             case "reach" -> new ReachCommand(terminal).run(call);
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, adopt, format or roundup. Try '"
+            case "shelf" -> new ShelfCommand(terminal).run(call);
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, shelf, adopt, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }
