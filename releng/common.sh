@@ -54,7 +54,8 @@ stale() {
   local built="$root/releng/product/target/built"
   [ -f "$built" ] && [ -d "$(product)/plugins" ] || return 0
   [ -n "$(find "$root/pom.xml" "$root/.mvn" "$root/bundles" "$root/features" "$root/releng" \
-      \( -name target -o -name bin -o -name src-gen -o -name xtext-gen -o -name '*.tests' -o -name house \) -prune \
+      "$root/examples/lake-club-checks" \
+      \( -name target -o -name bin -o -name src-gen -o -name xtext-gen -o -name template -o -name '*.tests' -o -name house \) -prune \
       -o -type f ! -name '.polyglot*' ! -name '.tycho*' -newer "$built" -print -quit)" ]
 }
 

@@ -21,6 +21,7 @@ import org.cantonment.domain.common.Progress;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.Library;
 import org.cantonment.notation.Notation;
+import org.cantonment.rules.guest.Guests;
 
 /**
  * A folder of books, opened: read, judged, and kept current. Changes may come from any thread and are worked through one
@@ -35,11 +36,12 @@ public final class CampaignDesk {
     private final DeskScope scope;
     private final Library library = Notation.get().newLibrary();
     private final SortedMap<Path, Sheet> sheets = new TreeMap<>();
-    private final Placed placed = new Placed(library, sheets);
+    private final Placed placed;
     private volatile DeskSnapshot snapshot;
 
-    private CampaignDesk(DeskScope scope) {
+    private CampaignDesk(DeskScope scope, Guests guests) {
         this.scope = scope;
+        this.placed = new Placed(library, sheets, guests);
         this.snapshot = DeskSnapshot.EMPTY;
     }
 
@@ -61,7 +63,17 @@ public final class CampaignDesk {
      * @throws Cancelled if the token says so
      */
     public static CampaignDesk open(DeskScope scope, CancelToken cancel, Progress progress) {
-        CampaignDesk desk = new CampaignDesk(scope);
+        return open(scope, new Guests(), cancel, progress);
+    }
+
+    /**
+     * Opens a folder, or a file alone, with checks of others at hand. One that comes or goes later counts from the next
+     * {@link #judge} on.
+     *
+     * @throws Cancelled if the token says so
+     */
+    public static CampaignDesk open(DeskScope scope, Guests guests, CancelToken cancel, Progress progress) {
+        CampaignDesk desk = new CampaignDesk(scope, guests);
         desk.reload(cancel, progress);
         return desk;
     }
@@ -71,12 +83,13 @@ public final class CampaignDesk {
      * once. {@link #judge} does the rest.
      *
      * @param folder   the folder, absolute
+     * @param guests   the checks of others at hand, now and later
      * @param cancel   asked between two files
      * @param progress told of files read
      * @throws Cancelled if the token says so
      */
-    public static CampaignDesk openUnjudged(Path folder, CancelToken cancel, Progress progress) {
-        CampaignDesk desk = new CampaignDesk(DeskScope.all(folder));
+    public static CampaignDesk openUnjudged(Path folder, Guests guests, CancelToken cancel, Progress progress) {
+        CampaignDesk desk = new CampaignDesk(DeskScope.all(folder), guests);
         desk.readAll(cancel, progress);
         desk.library.linkAnew();
         return desk;

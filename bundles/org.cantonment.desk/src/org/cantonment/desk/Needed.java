@@ -17,8 +17,8 @@ import org.cantonment.desk.files.TextReading;
 /**
  * Which books of a folder must be read to answer for some of them. Nothing refers into a list, a shelf or a week; a list
  * is judged by the lists of the same player, and may be one of two that say they are the same; a round may ask whether a
- * shelf can field it. So of the lists only
- * those are read whose first line names what the first line of a list asked about names.
+ * shelf can field it. So of the lists only those are read whose first line names what the first line of a list asked about
+ * names, and of the shelves likewise, if checks of others may ask about them; all shelves and weeks, if a round does.
  */
 final class Needed {
     /** A round that asks what stands on the table, for which shelves must be known. */
@@ -26,12 +26,14 @@ final class Needed {
 
     private final DeskScope scope;
     private final boolean listsOnly;
+    private final boolean checks;
     private boolean turnoutAsked;
     private final Map<Path, Set<String>> names = new HashMap<>();
     private final Set<String> asked = new HashSet<>();
 
-    private Needed(DeskScope scope, Set<Path> files) {
+    private Needed(DeskScope scope, Set<Path> files, boolean checks) {
         this.scope = scope;
+        this.checks = checks;
         this.listsOnly = files.stream().allMatch(Needed::isList);
         files.stream().filter(Needed::isList).forEach(list -> asked.addAll(names(list)));
     }
@@ -41,7 +43,7 @@ final class Needed {
         if (scope.asked().isEmpty()) {
             return books;
         }
-        Needed needed = new Needed(scope, scope.asked().get());
+        Needed needed = new Needed(scope, scope.asked().get(), ChecksAsked.in(books));
         needed.turnoutAsked = books.stream().anyMatch(Needed::asksForTurnout);
         List<Path> some = new ArrayList<>();
         for (Path book : books) {
@@ -58,7 +60,9 @@ final class Needed {
         }
         return switch (BookFiles.extension(book)) {
             case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
-            case "shelf", "week" -> scope.shelves() || !listsOnly || turnoutAsked;
+            case "shelf" -> scope.shelves() || !listsOnly || turnoutAsked
+                    || checks && names(book).stream().anyMatch(asked::contains);
+            case "week" -> scope.shelves() || !listsOnly || turnoutAsked;
             default -> true;
         };
     }
@@ -92,7 +96,7 @@ final class Needed {
         for (String line : (Iterable<String>) text.lines()::iterator) {
             String bare = line.strip();
             if (!bare.isEmpty() && !bare.startsWith("#")) {
-                for (String word : bare.split("[\\s#]+")) {
+                for (String word : bare.split("[\\s#,]+")) {
                     if (Set.of("under", "in", "to", "round").contains(word)) {
                         break;
                     }

@@ -33,16 +33,18 @@ import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.Library;
 import org.cantonment.notation.text.TextMend;
+import org.cantonment.rules.guest.Guests;
 import org.eclipse.xtext.service.OperationCanceledError;
 
 /** From texts to findings at their places, redoing only what a change has touched. */
 final class Placed {
     private final Library library;
     private final SortedMap<Path, Sheet> sheets;
-    private final Judging judging = new Judging();
+    private final Judging judging;
     private final Shortages shortages = new Shortages();
 
-    Placed(Library library, SortedMap<Path, Sheet> sheets) {
+    Placed(Library library, SortedMap<Path, Sheet> sheets, Guests guests) {
+        this.judging = new Judging(guests);
         this.library = library;
         this.sheets = sheets;
     }
@@ -144,6 +146,9 @@ final class Placed {
                 Optional.ofNullable(judged.get(file)).ifPresent(j -> {
                     engine.addAll(j.findings());
                     engine.addAll(shortages.of(j.about().list()));
+                    // Nobody would hear of a check that cannot be asked if the campaign is not looked at.
+                    j.about().campaign().map(places::fileOf).filter(campaign -> !scope.asks(campaign))
+                            .ifPresent(campaign -> engine.addAll(judging.ofLines(j)));
                 });
                 List<LocatedFinding> known = movedRules ? null : sheet.placedOf(engine);
                 all.put(file, known != null ? known : sheet.keep(engine,

@@ -78,6 +78,7 @@ final class Advisor extends WorkbenchAdvisor {
 
     @Override
     public void postStartup() {
+        Installing.prepare();
         campaign.ifPresent(Opening::begin);
     }
 

@@ -6,6 +6,8 @@ import org.apache.log4j.Level;
 import org.apache.log4j.LogManager;
 import org.cantonment.editor.api.LanguageHost;
 import org.cantonment.editor.model.DocumentModels;
+import org.cantonment.workbench.guests.GuestHouse;
+import org.cantonment.workbench.guests.NewsPopup;
 import org.cantonment.workbench.notation.DeskLink;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -41,11 +43,15 @@ public final class Application implements IApplication {
         try {
             FrameworkUtil.getBundle(Application.class).getBundleContext().registerService(LanguageHost.class,
                     DeskLink.instance().host(), null);
+            NewsPopup.begin(display);
+            GuestHouse.instance().open();
+            GuestHouse.instance().watch();
             DocumentModels.all(); // from now on every opened book has its model
             String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
             int end = PlatformUI.createAndRunWorkbench(display, new Advisor(campaign(arguments)));
             return end == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
+            GuestHouse.instance().close();
             display.dispose();
         }
     }

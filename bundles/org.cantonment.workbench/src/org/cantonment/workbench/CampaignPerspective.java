@@ -1,6 +1,7 @@
 package org.cantonment.workbench;
 
 import org.cantonment.workbench.adopting.AdoptingView;
+import org.cantonment.workbench.author.CheckWizard;
 import org.cantonment.workbench.eras.ErasView;
 import org.cantonment.workbench.fielding.ReachView;
 import org.cantonment.workbench.fielding.TurnoutView;
@@ -39,6 +40,7 @@ public final class CampaignPerspective implements IPerspectiveFactory {
         layout.addShowViewShortcut(AdoptingView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROJECT_EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+        layout.addNewWizardShortcut(CheckWizard.ID);
         layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
         layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
     }

@@ -14,7 +14,7 @@ import org.apache.log4j.LogManager;
 
 /** Runs the benchmarks; started by {@code releng/bench}. */
 public final class Bench {
-    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "cold");
+    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "checks", "visitors", "change", "cold");
 
     private Bench() {
     }
@@ -65,6 +65,9 @@ public final class Bench {
             case "keystroke" -> Keystroke.run(folder);
             case "folder" -> Folder.run(folder);
             case "rules" -> RuleEdit.run(folder);
+            case "checks" -> Checks.run();
+            case "visitors" -> Visitors.run(folder);
+            case "change" -> Change.run();
             case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),
                     Path.of(System.getProperty("cantonment.nothing")), Path.of(System.getProperty("cantonment.list")));
             default -> throw new IllegalArgumentException("There is no measure '" + measure + "'; there are " + ALL);

@@ -70,6 +70,12 @@ final class SmallWar {
               . strength 4 for 20 points
               . each needs Carrier
               . available to Dyke-War
+            unit Crank-Company "Crank company"
+              . is Armour
+              . strength 8 for 36 points
+              . let Toll be count of Armour minus 4 but at least 0
+              . dearer by Toll points from Long-Thaw
+              . cheaper by 1 point when sum per unit of its strength is at least 40
             unit Bicycle-Post "Bicycle post"
               . is Scouting
               . strength 2 for 8 points from Dyke-War
@@ -82,6 +88,11 @@ final class SmallWar {
             limit Few-Treads "Tread troops are rare"
               . at most 2 of Tread-Troop
               . says "The works at Oddbarrow turn out few."
+            limit Enough-Eyes "Somebody must look"
+              . let Wheels be count of Armour
+              . when Wheels is more than 6 or not the era is Reed-Year, Dyke-War, Long-Thaw
+              . always count of Scouting is at least Wheels divided by 4 rounded up
+              . always each Causey-Squadron has count of units is at least 1
             limit Some-Armour
               . at most 90 percent of the limit on Armour
             """;

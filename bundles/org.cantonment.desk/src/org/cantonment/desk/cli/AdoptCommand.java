@@ -30,7 +30,7 @@ final class AdoptCommand {
             throw new WrongCall("'" + terminal.show(file) + "' is no book of rules: its name does not end in .rules.");
         }
         Path folder = paths.folder(words.get(1));
-        CampaignDesk desk = CampaignDesk.open(folder, CancelToken.NEVER, new SlowProgress(terminal));
+        CampaignDesk desk = terminal.open(folder);
         if (desk.snapshot().meanings().campaigns().isEmpty()) {
             throw new WrongCall("There is no campaign in '" + terminal.show(folder)
                     + "', so nobody there could adopt anything.");

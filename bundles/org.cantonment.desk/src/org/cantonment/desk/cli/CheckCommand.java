@@ -13,7 +13,6 @@ import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.LocatedFinding;
 import org.cantonment.desk.files.BookFiles;
-import org.cantonment.domain.common.CancelToken;
 
 /** {@code check PATH…}: what is wrong in these books. */
 final class CheckCommand {
@@ -28,7 +27,7 @@ final class CheckCommand {
         List<Path> existing = words.stream().map(paths::bookOrFolder).toList();
         Map<Path, List<LocatedFinding>> byFile = new TreeMap<>();
         for (DeskScope scope : Targets.of(existing)) {
-            DeskSnapshot snapshot = CampaignDesk.open(scope, CancelToken.NEVER, new SlowProgress(terminal)).snapshot();
+            DeskSnapshot snapshot = terminal.open(scope).snapshot();
             for (Path file : snapshot.files()) {
                 byFile.putIfAbsent(file, snapshot.findings(file));
             }

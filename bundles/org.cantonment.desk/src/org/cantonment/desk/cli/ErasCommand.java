@@ -45,7 +45,7 @@ final class ErasCommand {
             throw new WrongCall("'--next' and '--shelf' are for lists, and '" + terminal.show(file) + "' is a shelf.");
         }
         DeskScope scope = Targets.withShelves(file);
-        CampaignDesk desk = CampaignDesk.open(scope, CancelToken.NEVER, new SlowProgress(terminal));
+        CampaignDesk desk = terminal.open(scope);
         try {
             return list ? list(desk, file, other, next, call) : shelf(desk, file, call);
         } catch (ListEras.Unclear e) {

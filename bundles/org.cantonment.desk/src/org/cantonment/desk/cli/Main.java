@@ -7,6 +7,9 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
+
+import org.cantonment.rules.guest.Guests;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -18,13 +21,23 @@ public final class Main {
 
     /** Runs one call and ends the program with its exit code. */
     public static void main(String[] args) {
+        System.exit(run(args, Optional.empty()));
+    }
+
+    /**
+     * Runs one call on the program's own streams and in its own folder.
+     *
+     * @param guests the checks of others at hand; empty where they cannot be known
+     * @return the exit code
+     */
+    public static int run(String[] args, Optional<Guests> guests) {
         Quiet.libraries();
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
-        int code = run(args, new Terminal(out, err, Path.of("").toAbsolutePath()));
+        int code = run(args, new Terminal(out, err, Path.of("").toAbsolutePath(), guests));
         out.flush();
         err.flush();
-        System.exit(code);
+        return code;
     }
 
     /**
@@ -67,6 +80,10 @@ public final class Main {
             terminal.answer(call.line().getUsageMessage(Ansi.OFF).replace(System.lineSeparator(), "\n").stripTrailing());
             return Exit.FINE;
         }
+        OptionalInt elsewhere = new HandOver(terminal, call).run(args);
+        if (elsewhere.isPresent()) {
+            return elsewhere.getAsInt();
+        }
         return switch (call.command()) {
             case "check" -> new CheckCommand(terminal).run(call.paths(), call.has("--json"));
             case "points" -> new PointsCommand(terminal).run(call.paths());
@@ -77,7 +94,10 @@ public final class Main {
             case "turnout" -> new TurnoutCommand(terminal).run(call);
             case "reach" -> new ReachCommand(terminal).run(call);
             case "shelf" -> new ShelfCommand(terminal).run(call);
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, shelf, adopt, format or roundup. Try '"
+            case "checks" -> new ChecksCommand(terminal).run(call.paths().stream().findFirst(), call.has("--json"),
+                    call.has("--reference"));
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, shelf, adopt, checks,"
+                    + " format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }

@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 
-import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.judging.Judging.Judged;
-import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.force.Contingent;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.muster.Tally;
@@ -30,7 +28,7 @@ final class PointsCommand {
         List<Path> lists = words.stream().map(paths::list).toList();
         int code = Exit.FINE;
         for (DeskScope scope : Targets.of(lists)) {
-            DeskSnapshot snapshot = CampaignDesk.open(scope, CancelToken.NEVER, new SlowProgress(terminal)).snapshot();
+            DeskSnapshot snapshot = terminal.open(scope).snapshot();
             for (Path file : snapshot.files()) {
                 code = Math.max(code, list(file, snapshot));
             }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.desk.judging.Meanings;
@@ -16,7 +15,6 @@ import org.cantonment.desk.roundup.Roundup;
 import org.cantonment.desk.roundup.RoundupText;
 import org.cantonment.desk.roundup.Season;
 import org.cantonment.domain.campaign.Campaign;
-import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
 
@@ -31,7 +29,7 @@ final class RoundupCommand {
     int run(String folder, Optional<String> on) {
         Optional<LocalDate> day = on.map(RoundupCommand::day);
         Path path = new Paths(terminal).folder(folder);
-        DeskSnapshot snapshot = CampaignDesk.open(path, CancelToken.NEVER, new SlowProgress(terminal)).snapshot();
+        DeskSnapshot snapshot = terminal.open(path).snapshot();
         List<Campaign> campaigns = snapshot.meanings().campaigns();
         if (campaigns.isEmpty()) {
             throw new WrongCall("There is no campaign in '" + terminal.show(path)

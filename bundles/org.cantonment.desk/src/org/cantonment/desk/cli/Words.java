@@ -27,6 +27,7 @@ final class Words {
         root.addSubcommand("reach", reach());
         root.addSubcommand("shelf", shelf());
         root.addSubcommand("adopt", adopt());
+        root.addSubcommand("checks", checks());
         root.addSubcommand("format", format());
         root.addSubcommand("roundup", roundup());
         CommandLine line = new CommandLine(root);
@@ -104,6 +105,16 @@ final class Words {
         spec.addOption(flag("--json", "Answer in JSON, as docs/json/adopt.schema.json says."));
         spec.addPositional(one("0", "RULES", "The book, a file that ends in .rules, in the folder or outside."));
         return spec.addPositional(one("1", "FOLDER", "The campaign's folder."));
+    }
+
+    private static CommandSpec checks() {
+        CommandSpec spec = command("checks", "Tells which checks of others are at hand, from which plug-in, what they take"
+                + " and find, which are shut out and why, and where a jar with checks is put.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/checks.schema.json says."));
+        spec.addOption(flag("--reference", "Write the pages of a handbook about them, in Markdown."));
+        return spec.addPositional(PositionalParamSpec.builder().index("0").arity("0..1").type(String.class)
+                .paramLabel("NAME|FOLDER").description("One check by its name; or a campaign's folder, to see which its"
+                        + " campaign turns on.").build());
     }
 
     private static CommandSpec format() {

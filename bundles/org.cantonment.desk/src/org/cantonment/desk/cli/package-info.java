@@ -1,2 +1,2 @@
-/** The command line: check, points, format and roundup. */
+/** The command line: check, points, eras, adopt, format and roundup. */
 package org.cantonment.desk.cli;

@@ -23,6 +23,7 @@ import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.rules.Judge;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.change.Mending;
+import org.cantonment.rules.guest.Guests;
 import org.cantonment.rules.view.Ruling;
 
 /**
@@ -33,8 +34,6 @@ public final class Judging {
     /** The judge failed on a list, by a fault of the program. */
     public static final String FAILED = "list.failed";
 
-    /** A campaign turns on a check that nobody has brought. */
-    public static final String CHECK_MISSING = "check.missing";
     /** Mends are tried only where there are no more breaches than this, */
     private static final int MOST_BREACHES = 12;
     /** and only so many that all tries together judge no more lines than this, so that no keystroke waits for them. */
@@ -58,9 +57,16 @@ public final class Judging {
     private final Rulings rulings = new Rulings();
     private final Played trials = new Played();
     private final Map<ForceList, Judged> judged = new IdentityHashMap<>();
+    private final Map<ForceList, Judged> told = new IdentityHashMap<>();
+    private final Asking asking;
     private List<Finding> ofRules = List.of();
     private Meanings last;
     private int count;
+
+    /** @param guests the checks of others that campaigns may turn on */
+    public Judging(Guests guests) {
+        this.asking = new Asking(guests);
+    }
 
     /**
      * Brings all judgements up to date.
@@ -86,16 +92,42 @@ public final class Judging {
                 Judged current = current(list, meanings, cases, cancel);
                 kept.put(list, current);
                 judged.put(list, current);
+                asking.ask(current, meanings, cancel);
             }
         }
         judged.keySet().retainAll(kept.keySet());
+        asking.keepOnly(kept.keySet());
+        // Only now: a check that was shut out on the last list says nothing in the first one either.
+        tell(kept);
         last = meanings;
         ofRules = ofRules(meanings, books, cases, kept, cancel);
     }
 
     /** What was said of a list, found by identity; nothing if it was not asked about. */
     public Optional<Judged> of(ForceList list) {
-        return Optional.ofNullable(judged.get(list));
+        return Optional.ofNullable(told.get(list));
+    }
+
+    /**
+     * What lines of a list's campaign that turn on checks hold against themselves, said in the list instead: for whoever
+     * asks about the list alone and does not see the campaign.
+     */
+    public List<Finding> ofLines(Judged list) {
+        return asking.ofLines(list, last).stream().map(finding -> new Finding(finding.code(), finding.severity(),
+                list.about().list().id(), Optional.of(finding.at()), finding.message(), List.of())).toList();
+    }
+
+    private void tell(Map<ForceList, Judged> kept) {
+        Map<ForceList, Judged> before = new IdentityHashMap<>(told);
+        told.clear();
+        kept.forEach((list, own) -> {
+            List<Finding> foreign = asking.of(list);
+            List<Finding> all = new ArrayList<>(own.findings());
+            all.addAll(foreign);
+            Judged now = foreign.isEmpty() ? own : new Judged(own.about(), own.verdict(), all);
+            Judged then = before.get(list);
+            told.put(list, now.equals(then) && then.about() == now.about() ? then : now);
+        });
     }
 
     /** What is wrong in the rule sets themselves, at any time that somebody asked about or an era names. */
@@ -173,18 +205,18 @@ public final class Judging {
             trials.keepOnly(meanings.ruleSets());
             meanings.ruleSets().forEach(book -> findings.addAll(trials.of(book, meanings, cancel)));
         }
+        findings.addAll(asking.ofLines(meanings.campaigns()));
         if (books && kept.size() == meanings.lists().size()) {
             findings.addAll(Silence.in(meanings.campaigns(), kept.values()));
         }
-        meanings.campaigns().forEach(campaign -> campaign.checks().forEach(check -> findings.add(Finding.of(
-                CHECK_MISSING, Severity.CAUTION, check.id(), "No check called '" + check.name()
-                        + "' is installed here, so nothing is judged by it."))));
         return List.copyOf(findings);
     }
 
     /** Forgets everything, so that the next time all is judged anew. */
     public void forget() {
         judged.clear();
+        told.clear();
+        asking.keepOnly(Set.of());
         last = null;
         trials.keepOnly(List.of());
         rulings.keepOnly(List.of());

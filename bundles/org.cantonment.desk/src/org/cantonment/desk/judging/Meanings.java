@@ -20,6 +20,7 @@ import org.cantonment.domain.range.Range;
 import org.cantonment.domain.rules.Era;
 import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.domain.shelf.Shelf;
+import org.cantonment.rules.view.Holdings;
 
 /** What all books of a folder mean, found by id. Immutable, but for what it works out once and keeps. */
 public final class Meanings {
@@ -33,6 +34,10 @@ public final class Meanings {
     private final List<Range> ranges;
     private final List<Shelf> shelves;
     private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
+
+    private final Map<Id, Optional<Holdings>> atHand = new HashMap<>();
+    private Map<Id, Id> kin;
+    private Boolean asksShelves;
 
     /** Of two books of rules, or two campaigns, with the same id the first counts. */
     public Meanings(List<RuleSet> rules, List<Campaign> campaigns, List<Week> weeks, List<NamesBook> names,
@@ -110,11 +115,35 @@ public final class Meanings {
                 .map(Era::title).orElse(era.name());
     }
 
+    /** The built pieces that a player has at hand, if any shelf says. */
+    Optional<Holdings> atHand(Id player) {
+        synchronized (atHand) {
+            return atHand.computeIfAbsent(player, id -> AtHand.of(id, ranges, shelves));
+        }
+    }
+
+    /** The family of each piece type, and of each family the one it lies in. */
+    synchronized Map<Id, Id> kin() {
+        if (kin == null) {
+            kin = AtHand.kin(ranges);
+        }
+        return kin;
+    }
+
     /** Whether nothing that a list's case is made of differs from what it was in those meanings. */
     boolean sameAround(ForceList list, Meanings others) {
         return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
+                && (!asksShelves() || sameObjects(ranges, others.ranges) && sameObjects(shelves, others.shelves))
                 && (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
                         others.listsOf(list.player().get())));
+    }
+
+    /** Whether any rule here asks for pieces, so that a shelf may change a verdict. */
+    private synchronized boolean asksShelves() {
+        if (asksShelves == null) {
+            asksShelves = ruleSets.stream().anyMatch(PiecesAsked::in);
+        }
+        return asksShelves;
     }
 
     private static boolean sameObjects(List<?> some, List<?> others) {

@@ -67,6 +67,18 @@ public interface LanguageHost {
     String documentation(EObject thing);
 
     /**
+     * What to say when the pointer rests on a place, before anybody asks what thing stands there: for names that the
+     * language itself does not resolve.
+     *
+     * @param text the whole text
+     * @param offset the place, in characters from the start
+     * @return plain text, lines parted by {@code \n}; empty to say nothing
+     */
+    default String documentation(String text, int offset) {
+        return "";
+    }
+
+    /**
      * The edits that lay out a stretch of the text as it should be.
      *
      * @param text the whole text

@@ -170,7 +170,7 @@ public final class DocumentModels {
     }
 
     /** Has a group judged as soon as nothing urgent waits. */
-    void judgeLater(FileGroup group) {
+    public void judgeLater(FileGroup group) {
         boolean wanted = open.values().stream().anyMatch(model -> model.host().group(model.file()) == group);
         if (wanted && toJudge.add(group)) {
             worker.runLater(() -> judge(group));

@@ -113,6 +113,10 @@ public final class FindingHover implements ITextHover, ITextHoverExtension {
     }
 
     private static String documentation(DocumentModel model, XtextResource resource, int offset) {
+        String ofPlace = model.host().documentation(resource.getParseResult().getRootNode().getText(), offset);
+        if (!ofPlace.isEmpty()) {
+            return ofPlace;
+        }
         EObjectAtOffsetHelper finder = resource.getResourceServiceProvider().get(EObjectAtOffsetHelper.class);
         EObject thing = finder.resolveCrossReferencedElementAt(resource, offset);
         if (thing == null || thing.eIsProxy()) {

@@ -55,7 +55,7 @@ public class Completion {
      */
     public List<Proposal> at(XtextResource resource, String text, int offset) {
         int start = offset;
-        while (start > 0 && isNamePart(text.charAt(start - 1))) {
+        while (start > 0 && NameSigns.isPart(text.charAt(start - 1))) {
             start--;
         }
         String typed = text.substring(start, offset);
@@ -77,10 +77,6 @@ public class Completion {
             }
         }
         return new ArrayList<>(found.values());
-    }
-
-    private static boolean isNamePart(char c) {
-        return Character.isLetterOrDigit(c) || c == '-' || c == '\'' || c == '/';
     }
 
     /** The first line, and the text from the last line without dots up to the place. */

@@ -1,8 +1,6 @@
 package org.cantonment.notation.reading;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,25 +26,30 @@ final class ExpressionReader {
     static final int MOST_NAMES = 30;
 
     private final Reading reading;
+    private final NameDepths depths;
     private final Map<Let, Optional<Expression>> known;
-    private final List<Let> open;
 
     ExpressionReader(Reading reading) {
-        this(reading, new HashMap<>(), new ArrayList<>());
+        this(reading, new NameDepths(), new HashMap<>());
     }
 
-    private ExpressionReader(Reading reading, Map<Let, Optional<Expression>> known, List<Let> open) {
+    private ExpressionReader(Reading reading, NameDepths depths, Map<Let, Optional<Expression>> known) {
         this.reading = reading;
+        this.depths = depths;
         this.known = known;
-        this.open = open;
     }
 
     /** What a let line gives a name to. */
     Optional<Expression> named(Let let) {
-        open.add(let);
-        Optional<Expression> said = read(let, let.getExpression(), true);
-        open.remove(open.size() - 1);
-        return said;
+        int depth = let.getExpression() == null ? 1 : depths.of(let);
+        if (depth == NameDepths.CIRCLE) {
+            reading.problem(let.getExpression(), null, Severity.BREACH, Codes.CIRCLE, let.getName()
+                    + " is worked out of itself.");
+        } else if (depth == MOST_NAMES + 1) {
+            reading.problem(let.getExpression(), null, Severity.BREACH, Codes.EXPRESSION_DEEP,
+                    "More than " + MOST_NAMES + " names lean on one another here.");
+        }
+        return depth == NameDepths.CIRCLE || depth > MOST_NAMES ? Optional.empty() : read(let, let.getExpression(), true);
     }
 
     /**
@@ -107,19 +110,10 @@ final class ExpressionReader {
     }
 
     private Optional<Expression> use(EObject at, Let let, boolean own) {
-        if (open.contains(let)) {
-            reading.problem(at, null, Severity.BREACH, Codes.CIRCLE, let.getName() + " is worked out of itself.");
-            return Optional.empty();
-        }
-        if (open.size() > MOST_NAMES) {
-            reading.problem(at, null, Severity.BREACH, Codes.EXPRESSION_DEEP,
-                    "More than " + MOST_NAMES + " names lean on one another here.");
-            return Optional.empty();
-        }
         Optional<Expression> stands = known.get(let);
         if (stands == null) {
             // Its own line says what is wrong with it.
-            stands = new ExpressionReader(new Reading(""), known, open).named(let);
+            stands = new ExpressionReader(new Reading(""), depths, known).named(let);
             known.put(let, stands);
         }
         if (stands.isPresent() && !own && asksOwn(stands.get())) {

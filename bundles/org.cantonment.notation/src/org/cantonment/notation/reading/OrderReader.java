@@ -84,6 +84,8 @@ final class OrderReader {
 
     Optional<CheckUse> check(org.cantonment.model.campaign.CheckUse check, Id id) {
         Under.onlyNotes(reading, id, check.getLines(), "a check");
+        check.getSettings().stream().filter(setting -> setting.getName() != null)
+                .forEach(setting -> reading.at(id.child(setting.getName()), setting));
         return Optional.ofNullable(check.getName()).map(name -> new CheckUse(id, name,
                 Words.of(Severity.class, check.getSeverity()), Settings.read(phrases, check.getSettings()),
                 phrases.when(check.getWhen())));

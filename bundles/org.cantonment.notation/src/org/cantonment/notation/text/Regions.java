@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.cantonment.model.book.Book;
 import org.cantonment.model.book.Named;
+import org.cantonment.model.campaign.CheckUse;
 import org.cantonment.model.force.Entry;
 import org.cantonment.model.force.ForcePackage;
 import org.eclipse.emf.ecore.EObject;
@@ -44,7 +45,7 @@ public final class Regions {
         if (object instanceof Entry) {
             return ForcePackage.Literals.ENTRY__WHAT;
         }
-        return object instanceof Named || object instanceof Book
+        return object instanceof Named || object instanceof Book || object instanceof CheckUse
                 ? object.eClass().getEStructuralFeature("name") : null;
     }
 

@@ -21,11 +21,15 @@ import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.SetStrength;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.rules.Direction;
 import org.cantonment.domain.rules.Measure;
 import org.cantonment.domain.rules.Rounding;
 import org.cantonment.rules.Judge;
 import org.cantonment.rules.Verdict;
+import org.cantonment.rules.change.Answer;
+import org.cantonment.rules.change.Fielding;
+import org.cantonment.rules.change.LeastChange;
 import org.cantonment.rules.change.Mending;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
@@ -171,6 +175,22 @@ class HouseRulesTest {
         Verdict later = Judge.judge(round(1, weekend(Direction.LOOSEN, "Book")), list(3, 80).build(),
                 situation.withPlayer(Id.of("Brack"), Optional.empty()));
         assertEquals(2, breaches(later).size());
+    }
+
+    @Test
+    void withTheDispensationTenPointsOfFootMendWhatIsLeft() {
+        Excuse excuse = new Excuse(Id.of("Season#1"), Id.of("Brack"), Id.of("Book/Treads"),
+                Optional.of(Id.of("Book/Tread-Troop")), Validity.of(new InRounds(2, 2)), Id.of("Ombra"), "birthday");
+        Ruling ruling = round(2, weekend(Direction.LOOSEN, "Book"));
+        Situation his = Situation.BARE.withPoints(LIMIT, Optional.empty()).withExcuses(List.of(excuse))
+                .withPlayer(Id.of("Brack"), Optional.empty());
+        ForceList list = list(3, 80).build();
+        Verdict verdict = Judge.judge(ruling, list, his);
+        Finding armour = Mending.refine(ruling, list, his, verdict, 100).get(0);
+        assertEquals(List.of(new SetStrength(Id.of("Brack/2#4"), 90)), armour.mends().get(0).actions());
+        Answer least = LeastChange.search(ruling, ruling, list, his, Fielding.ALL, 1, LeastChange.MOST).answers().get(0);
+        assertEquals(List.of(10L, 1, 150L), List.of(least.moved(), least.units(), least.verdict().points()));
+        assertEquals(armour.mends().get(0).actions(), least.actions());
     }
 
     @Test

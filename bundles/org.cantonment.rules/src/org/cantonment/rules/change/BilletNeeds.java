@@ -1,12 +1,10 @@
 package org.cantonment.rules.change;
 
+import java.util.BitSet;
 import java.util.List;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Contingent;
-import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Billeting;
 import org.cantonment.rules.muster.Layout;
@@ -44,38 +42,54 @@ final class BilletNeeds {
         Billeting billeting = billeting(place, finding, lacking);
         boolean plain = billeting != null && billeting.placement().proven()
                 && place.formation().billets().stream().allMatch(billet -> billet.rooms().size() == 1);
-        long deficit = billeting == null || needs.blurred() || !billeting.placement().proven() ? 1
-                : plain ? lacking ? lacking(billeting) : surplus(billeting) : lacking(billeting) + surplus(billeting);
-        long all = Math.max(1, deficit);
-        return Need.of(all, needs.open(), edit -> effect(edit, place, plain, lacking, all));
+        if (!plain) {
+            long deficit = billeting == null || needs.blurred() || !billeting.placement().proven() ? 1
+                    : lacking(billeting) + surplus(billeting);
+            return Need.of(deficit, needs.open(), edit -> effect(edit, place, deficit, edit.kind() == Kind.SUCCEED ? 2 : 1));
+        }
+        Chain chain = new Chain(billeting);
+        if (lacking) {
+            int billet = billet(place, finding);
+            BitSet some = chain.filling(billet);
+            long deficit = needs.blurred() ? 1 : lacking(billeting, billet);
+            return Need.of(deficit, needs.open(), edit -> effect(edit, place, deficit, comes(edit, place, some) ? 1 : 0));
+        }
+        BitSet some = chain.crowding(finding.at());
+        return Need.of(1, needs.open(), edit -> effect(edit, place, 1, goes(edit, place, some) ? 1 : 0));
     }
 
-    private static long effect(Edit edit, Place place, boolean plain, boolean lacking, long all) {
-        if (edit.group() == null) {
-            return edit.place() == place && (!plain || lacking) ? 1 : 0;
+    private static int billet(Place place, Finding finding) {
+        for (int b = 0; b < place.formation().billets().size(); b++) {
+            if (finding.rule().filter(place.formation().billets().get(b).rule()::equals).isPresent()) {
+                return b;
+            }
         }
+        throw new IllegalStateException("No billet is behind " + finding);
+    }
+
+    private static boolean comes(Edit edit, Place place, BitSet some) {
+        return edit.deltas().stream().anyMatch(delta -> delta.count() > 0
+                && some.get(place.part().now().choice(delta.choice()).index()));
+    }
+
+    private static boolean goes(Edit edit, Place place, BitSet some) {
+        return !edit.deltas().isEmpty() && edit.deltas().get(0).count() < 0
+                && some.get(place.part().now().choice(edit.deltas().get(0).choice()).index());
+    }
+
+    private static long effect(Edit edit, Place place, long all, long inside) {
         if (edit.kind() == Kind.REMOVE && edit.group().formation() && (edit.group() == place.above()
                 || place.above() != null && place.above().within(edit.group()))) {
             return all;
         }
-        if (edit.group().home() != place) {
+        if ((edit.group() == null ? edit.place() : edit.group().home()) != place || edit.kind() == Kind.ALTER) {
             return 0;
         }
-        return switch (edit.kind()) {
-            case UNPIN -> all;
-            case SUCCEED -> plain ? 1 : 2;
-            case REMOVE -> plain && lacking ? 0 : 1;
-            default -> 0;
-        };
+        return edit.kind() == Kind.UNPIN ? all : inside;
     }
 
     private Billeting billeting(Place place, Finding finding, boolean lacking) {
-        ForceList list = needs.draft().list();
-        Body body = list.body();
-        for (Contingent some : list.contingents()) {
-            body = some.id().equals(place.part().id()) ? some.body() : body;
-        }
-        Muster muster = Muster.of(place.part().now(), place.part().id(), body);
+        Muster muster = needs.muster(place.part());
         List<Billeting> all = Layout.of(muster, needs.board().situation().cancel()).billetings();
         Id at = finding.at();
         for (Billeting some : all) {
@@ -90,9 +104,13 @@ final class BilletNeeds {
     private static long lacking(Billeting billeting) {
         long lacking = 0;
         for (int b = 0; b < billeting.placement().filled().length; b++) {
-            lacking += Math.max(0, billeting.room(b).span().min() - billeting.placement().filled()[b]);
+            lacking += lacking(billeting, b);
         }
         return lacking;
+    }
+
+    private static long lacking(Billeting billeting, int billet) {
+        return Math.max(0, billeting.room(billet).span().min() - billeting.placement().filled()[billet]);
     }
 
     private static long surplus(Billeting billeting) {

@@ -1,7 +1,7 @@
 package org.cantonment.rules.change;
 
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Contingent;
+import java.util.List;
+
 import org.cantonment.domain.rules.Bound;
 import org.cantonment.domain.rules.Measure;
 import org.cantonment.domain.rules.Reckoning;
@@ -35,8 +35,32 @@ final class BoundNeeds {
         if (each || deep || needs.blurred() || reckoning == Reckoning.CAMPAIGN) {
             return Need.of(1, needs.open(), edit -> rough(edit, view, above, each, deep) ? 1 : 0);
         }
-        long deficit = Math.max(1, deficit(view, above));
-        return Need.of(deficit, needs.open(), edit -> effect(edit, view, above, deficit));
+        return Need.of(Math.max(1, deficit(view, above)), needs.open(), edit -> effect(edit, view, above));
+    }
+
+    /** The same for a bound that is kept, as far as it may be reckoned with: by how much it may not be worsened. */
+    void kept(BoundView view, List<Need> into) {
+        Bound bound = view.bound();
+        Reckoning reckoning = bound.scope().reckoning();
+        boolean deep = bound.measure() != Measure.COUNT && view.of().hasFormations();
+        if (needs.blurred() || deep || !view.per().empty() || view.of().hasSupports()
+                || reckoning == Reckoning.EACH_FORMATION || reckoning == Reckoning.EACH_OF || reckoning == Reckoning.CAMPAIGN
+                || bound.measure() == Measure.PERCENT_OF_LIMIT && needs.board().situation().points().isEmpty()) {
+            return;
+        }
+        if (bound.span().bounded()) {
+            kept(view, true, into);
+        }
+        if (bound.span().min() > 0) {
+            kept(view, false, into);
+        }
+    }
+
+    private void kept(BoundView view, boolean above, List<Need> into) {
+        long deficit = deficit(view, above);
+        if (deficit <= 0) {
+            into.add(Need.of(deficit, needs.open(), edit -> effect(edit, view, above)));
+        }
     }
 
     /** Whether an edit might help at all, wherever it is. */
@@ -55,29 +79,29 @@ final class BoundNeeds {
 
     /** How much an edit changes the count or its base for the better. */
     private long helpful(Edit edit, BoundView view, boolean above) {
-        long sign = above ? -1 : 1;
-        boolean per = !view.per().empty() && (above ? limits.more(edit, view.per()) : limits.fewer(edit, view.per()));
-        boolean hosts = !above && limits.hosts(edit, view.of());
-        return per || hosts ? Long.MAX_VALUE : sign * limits.count(edit, view.of());
+        if (!view.per().empty() && (above ? limits.more(edit, view.per()) : limits.fewer(edit, view.per()))) {
+            return Need.PLENTY;
+        }
+        return above ? -limits.count(edit, view.of())
+                : limits.count(edit, view.of()) + limits.hosted(edit, view.of(), true);
     }
 
-    private long effect(Edit edit, BoundView view, boolean above, long deficit) {
+    private long effect(Edit edit, BoundView view, boolean above) {
         Bound bound = view.bound();
         if (bound.measure() == Measure.COUNT) {
             return helpful(edit, view, above);
         }
+        long inside = above ? 0 : limits.hostedPoints(edit, view.of(), true);
         if (bound.measure() == Measure.POINTS) {
-            long per = view.per().empty() ? 0 : helpful(edit, view, above);
-            boolean hosts = !above && limits.hosts(edit, view.of());
-            return per == Long.MAX_VALUE || hosts ? deficit : points(edit, view.of(), above);
-        }
-        if (edit.kind() == Kind.ADD_FORMATION && (!above || bound.measure() == Measure.PERCENT_OF_USED)) {
-            return deficit;
+            boolean per = !view.per().empty() && helpful(edit, view, above) == Need.PLENTY;
+            return per ? Need.PLENTY : inside + points(edit, view.of(), above);
         }
         if (bound.measure() == Measure.PERCENT_OF_LIMIT) {
-            return HUNDRED * points(edit, view.of(), above);
+            return HUNDRED * (inside + points(edit, view.of(), above));
         }
-        return share(edit, view.of(), above, above ? bound.span().max() : bound.span().min());
+        int percent = above ? bound.span().max() : bound.span().min();
+        long others = above ? limits.hostedPoints(edit, view.of(), false) * percent : inside * (HUNDRED - percent);
+        return others + share(edit, view.of(), above, percent);
     }
 
     /** By how many points an edit lowers or raises what is spent on those meant, at the most. */
@@ -102,11 +126,7 @@ final class BoundNeeds {
     }
 
     private long deficit(BoundView view, boolean above) {
-        Body body = needs.draft().list().body();
-        for (Contingent some : needs.draft().list().contingents()) {
-            body = some.id().equals(part.id()) ? some.body() : body;
-        }
-        Muster muster = Muster.of(part.now(), part.id(), body);
+        Muster muster = needs.muster(part);
         Bound bound = view.bound();
         long span = above ? bound.span().max() : bound.span().min();
         long sign = above ? 1 : -1;

@@ -76,7 +76,7 @@ final class Cover {
                 table = endless(table, first);
                 rest[first] = table;
             } else {
-                long spare = Math.min(deficit, state.left(edit.group()));
+                long spare = Math.min(deficit, state.spare(edit));
                 for (long times = 1; times <= spare; times++) {
                     for (int i = first; i < last; i++) {
                         rest[i] = table;
@@ -89,12 +89,13 @@ final class Cover {
         return table;
     }
 
-    /** The runs of edits of one group each, the last first; what is put in is a run by itself. */
+    /** The runs of edits of one group's copies each, the last first; all else is a run by itself. */
     private List<List<Integer>> groups() {
         List<List<Integer>> groups = new ArrayList<>();
         Group current = null;
         for (int i = effects.length - 1; i >= 0; i--) {
-            Group group = need.edits().get(i).group();
+            Edit edit = need.edits().get(i);
+            Group group = edit.kind() == Edit.Kind.UNPIN ? null : edit.group();
             if (group == null || group != current) {
                 groups.add(new ArrayList<>());
             }

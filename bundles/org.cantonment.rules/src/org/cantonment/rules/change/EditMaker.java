@@ -3,9 +3,7 @@ package org.cantonment.rules.change;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.rules.Relation;
@@ -34,7 +32,8 @@ final class EditMaker {
     private final Prices prices;
     private final Filling filling;
     private final Variants variants;
-    private final Map<UnitView, List<Variant>> puttable = new HashMap<>();
+    private final List<List<Variant>> puttable = new ArrayList<>();
+    private final long[] dearest;
 
     EditMaker(Part part, Situation situation, boolean owned, Board.Counter counter) {
         this.part = part;
@@ -43,15 +42,25 @@ final class EditMaker {
         this.prices = new Prices(part.now(), part.written());
         this.filling = new Filling(part.now(), situation);
         this.variants = new Variants(part.now(), telling(owned));
+        this.dearest = new long[part.now().choices().size()];
+        for (Choice choice : part.now().choices()) {
+            List<Variant> all = choice instanceof UnitView unit && filling.mayTake(unit)
+                    ? variants.of(unit, Variant::points) : List.of();
+            puttable.add(all);
+            for (Variant variant : all) {
+                dearest[choice.index()] = Math.max(dearest[choice.index()],
+                        variant.points() + Prices.surcharge(variant.unit()));
+            }
+        }
     }
 
     private Variants.Telling telling(boolean owned) {
-        boolean strengths = false;
-        boolean options = false;
+        boolean strengths = part.fluid();
+        boolean options = part.fluid();
         for (LimitView limit : part.now().limits()) {
             for (LimitLine line : limit.lines()) {
-                boolean fixed = line instanceof BoundView || line instanceof KeepView || line instanceof BeforeView
-                        || line instanceof TakingView;
+                boolean fixed = limit.conditions().isEmpty() && (line instanceof BoundView || line instanceof KeepView || line instanceof BeforeView
+                        || line instanceof TakingView);
                 strengths |= !fixed || line instanceof TakingView view && view.taking().relation() == Relation.MATCHES;
                 options |= !fixed;
             }
@@ -75,7 +84,7 @@ final class EditMaker {
     void fates(Group group, List<Group> all) {
         Node node = group.first();
         if (node.entry().billet().isPresent()) {
-            group.fates().add(fate(Kind.UNPIN, group, null, 0, group.copies(), List.of()));
+            group.fates().add(fate(Kind.UNPIN, group, null, 0, 0, List.of()));
         }
         if (node.formation() != null) {
             removeFormation(group, all);
@@ -163,8 +172,7 @@ final class EditMaker {
                 }
                 continue;
             }
-            for (Variant variant : puttable.computeIfAbsent((UnitView) choice,
-                    unit -> variants.of(unit, Variant::points))) {
+            for (Variant variant : puttable.get(choice.index())) {
                 long moved = Math.max(0, variant.points());
                 place.adds().add(new Edit(counter.next(), Kind.ADD, null, place, variant, null, moved, 1,
                         Cost.of(moved, 1), List.of(come(variant.unit(), variant.points(), place.weight())),
@@ -172,6 +180,15 @@ final class EditMaker {
             }
         }
         place.adds().sort(Comparator.comparingLong(Edit::least).thenComparingInt(Edit::id));
+    }
+
+    /** The most points that one of these units costs, however it is taken, with all surcharges; 0 for formations. */
+    long dearest(BitSet some) {
+        long most = 0;
+        for (int i = some.nextSetBit(0); i >= 0; i = some.nextSetBit(i + 1)) {
+            most = Math.max(most, dearest[i]);
+        }
+        return most;
     }
 
     private void addFormation(Place place, FormationView formation) {

@@ -27,9 +27,11 @@ final class Expansion {
 
     /**
      * @param needs not empty, each with an edit at least
+     * @param kept what is not lacking but could be: it only helps to see what must be moved at the least
+     * @param open all that may be done, in the order of the needs
      * @param floor what is known to be the least that this state can come to, as a {@link Cost}
      */
-    Expansion(State state, List<Need> needs, long floor) {
+    Expansion(State state, List<Need> needs, List<Need> kept, List<Edit> open, long floor) {
         this.state = state;
         this.needs = new ArrayList<>(needs);
         this.needs.sort(Comparator.comparingInt(some -> some.edits().size()));
@@ -43,21 +45,30 @@ final class Expansion {
             effects.add(effects(some));
             least = Math.max(least, sum(state.cost(), cover.least()));
         }
+        List<Need> all = new ArrayList<>(needs);
+        all.addAll(kept);
+        Bound bound = new Bound(state, open, all);
+        least = Math.max(least, sum(state.cost(), bound.least()));
         long beside = beside(covers, effects);
         costs = new long[need.edits().size()];
-        List<Integer> kept = new ArrayList<>();
+        List<Integer> ways = new ArrayList<>();
+        int at = 0;
         for (int i = 0; i < costs.length; i++) {
             costs[i] = Math.max(least, sum(state.cost(), sum(covers.get(0).by(i), beside)));
             Edit edit = need.edits().get(i);
+            while (open.get(at) != edit) {
+                at++;
+            }
+            costs[i] = Math.max(costs[i], sum(state.cost(), bound.with(at)));
             for (int n = 1; n < covers.size(); n++) {
                 long after = covers.get(n).after(effects.get(n).getOrDefault(edit, 0L));
                 costs[i] = Math.max(costs[i], sum(state.cost(), sum(edit.least(), after)));
             }
             if (costs[i] < Cost.NEVER) {
-                kept.add(i);
+                ways.add(i);
             }
         }
-        order = kept.toArray(Integer[]::new);
+        order = ways.toArray(Integer[]::new);
         Arrays.sort(order, Comparator.<Integer>comparingLong(i -> costs[i]).thenComparingInt(i -> i));
     }
 
@@ -96,7 +107,7 @@ final class Expansion {
                 if (edit.endless()) {
                     return null;
                 }
-                most.merge(edit.group(), effects.get(edit) * state.left(edit.group()), Math::max);
+                most.merge(edit.group(), effects.get(edit) * state.spare(edit), Math::max);
             }
         }
         if (most.isEmpty()) {
@@ -129,9 +140,8 @@ final class Expansion {
 
     private int[] earliest(int child) {
         State sister = child(child);
-        int[] fixed = sister.positions();
-        int wanted = Cost.units(costs[child]);
-        int[] all = Arrays.copyOf(fixed, Math.max(wanted, fixed.length));
+        int count = sister.units();
+        int[] all = sister.positions(Math.max(count, Cost.units(costs[child])));
         Set<Edit> seen = new HashSet<>();
         List<Edit> may = new ArrayList<>();
         for (Need some : needs) {
@@ -142,7 +152,6 @@ final class Expansion {
             }
         }
         may.sort(Board.ORDER);
-        int count = fixed.length;
         Map<Group, Integer> taken = new HashMap<>();
         for (Edit edit : may) {
             if (count >= all.length) {

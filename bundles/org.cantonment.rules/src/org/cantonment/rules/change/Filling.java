@@ -46,6 +46,22 @@ final class Filling {
         return reach[formation.index()].intersects(some);
     }
 
+    /** How many of these may come to stand in one such formation; {@link Need#PLENTY} where nothing is known. */
+    long capacity(FormationView formation, BitSet some) {
+        long all = 0;
+        for (BilletView billet : formation.billets()) {
+            long most = 0;
+            for (Room room : billet.rooms()) {
+                for (int i = room.of().nextChoice(0); i >= 0; i = room.of().nextChoice(i + 1)) {
+                    boolean deeper = reach[i].intersects(some);
+                    most = Math.max(most, deeper ? Need.PLENTY : some.get(i) ? room.span().max() : 0);
+                }
+            }
+            all = Math.min(Need.PLENTY, all + most);
+        }
+        return all;
+    }
+
     /** The choices that some billet of a formation takes, and that may be taken now. */
     List<Choice> takes(FormationView formation) {
         List<Choice> all = new ArrayList<>();

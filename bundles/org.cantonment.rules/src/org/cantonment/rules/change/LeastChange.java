@@ -25,7 +25,9 @@ import org.cantonment.rules.view.Situation;
  * them, also into formations that were put in; other strengths and options; the successor in a unit's place; and an entry
  * no longer held to its billet. A unit that goes from one formation to another is taken out there and put in here. What
  * stands in a formation that is written with a number changes in all of them. Not considered are names: what is put in
- * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation.
+ * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation. Surcharges beyond
+ * a number are moved with what they are paid for; what a formula adds to a price is not, as it hangs on the rest of the
+ * list. Beyond {@value Variants#MOST} ways to take a unit, those with more options are left out.
  *
  * <p>How it stays exact: every breach becomes a {@link Need}, a set of edits of which every legal list holds enough, and
  * the search branches over the edits of one need, each standing for all changes with it and without those before it. So
@@ -114,7 +116,7 @@ public final class LeastChange {
 
     private void put(Look look) {
         if (look.answer() != null) {
-            queue.add(new Item(look.exact(), look.state().positions(), numbers++, null, look.answer()));
+            queue.add(new Item(look.exact(), look.state().positions(Math.max(look.state().units(), look.answer().units())), numbers++, null, look.answer()));
         } else if (look.expansion() != null) {
             put(look.expansion());
         }
@@ -182,6 +184,6 @@ public final class LeastChange {
             all.add(needs.lacking(lacking));
         }
         boolean hopeless = all.stream().anyMatch(need -> need.edits().isEmpty());
-        return new Look(state, null, 0, hopeless ? null : new Expansion(state, all, floor));
+        return new Look(state, null, 0, hopeless ? null : new Expansion(state, all, needs.kept(verdict), needs.open(), floor));
     }
 }

@@ -1,6 +1,7 @@
 package org.cantonment.rules.change;
 
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
 
@@ -9,6 +10,7 @@ import org.cantonment.domain.common.Span;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.Body;
 import org.cantonment.domain.force.Entry;
+import org.cantonment.domain.rules.Measure;
 import org.cantonment.domain.rules.Relation;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.view.BeforeView;
@@ -34,6 +36,9 @@ final class LimitNeeds {
 
     Need of(Finding finding) {
         LimitLine line = line(finding.rule());
+        if (line instanceof BoundView bound && part.fluid() && bound.bound().measure() != Measure.COUNT) {
+            return needs.anything();
+        }
         if (line instanceof BoundView bound && !hasSupports(bound.of()) && !hasSupports(bound.per())) {
             return new BoundNeeds(needs, part, this).of(bound, finding.code().equals("limit.at-most"));
         }
@@ -58,9 +63,10 @@ final class LimitNeeds {
         return Need.of(1, needs.open(), effect);
     }
 
+    /** Null for lines that hold only under a condition: whatever changes that may mend them. */
     private LimitLine line(Optional<Id> rule) {
         for (LimitView limit : part.now().limits()) {
-            for (LimitLine line : limit.lines()) {
+            for (LimitLine line : limit.conditions().isEmpty() ? limit.lines() : List.<LimitLine>of()) {
                 if (rule.isPresent() && line.id().equals(rule.get())) {
                     return line;
                 }
@@ -102,11 +108,41 @@ final class LimitNeeds {
         if (edit.place().part() != part) {
             return true;
         }
+        return needs.board().maker(part).filling().reaches(edit.formation(), all(of));
+    }
+
+    private static BitSet all(Selector of) {
         BitSet some = new BitSet();
         for (int i = of.nextChoice(0); i >= 0; i = of.nextChoice(i + 1)) {
             some.set(i);
         }
-        return needs.board().maker(part).filling().reaches(edit.formation(), some);
+        return some;
+    }
+
+    /** How many of those meant, or of those not meant, may come to stand in what an edit puts in. */
+    long hosted(Edit edit, Selector of, boolean meant) {
+        if (edit.kind() != Kind.ADD_FORMATION) {
+            return 0;
+        }
+        if (edit.place().part() != part) {
+            return Need.PLENTY;
+        }
+        BitSet some = some(of, meant);
+        return needs.board().maker(part).filling().capacity(edit.formation(), some) * edit.place().weight();
+    }
+
+    /** The points of all those at the most. */
+    long hostedPoints(Edit edit, Selector of, boolean meant) {
+        long count = hosted(edit, of, meant);
+        return count >= Need.PLENTY ? Need.PLENTY : count * needs.board().maker(part).dearest(some(of, meant));
+    }
+
+    private BitSet some(Selector of, boolean meant) {
+        BitSet some = all(of);
+        if (!meant) {
+            some.flip(0, part.now().choices().size());
+        }
+        return some;
     }
 
     /** Whether an edit takes one of those meant away. */

@@ -5,26 +5,36 @@ import java.util.List;
 import java.util.function.ToLongFunction;
 
 /**
- * What a list lacks to be legal: every change that makes it so holds some of these edits, whose effects sum up to the
- * deficit at the least.
+ * What a list lacks to be legal: every change that makes it so holds edits whose effects sum up to the deficit at the
+ * least.
  *
- * @param deficit at least 1
- * @param edits in order
- * @param effects of each edit, from 1 to the deficit
+ * @param deficit at least 1 for what is lacking; less where there is room to spare
+ * @param edits those that help, in order
+ * @param effects of each edit that helps, from 1 to the deficit
+ * @param all the effects of all edits that may be done, in order; negative where one makes it worse
  */
-record Need(long deficit, List<Edit> edits, long[] effects) {
+record Need(long deficit, List<Edit> edits, long[] effects, long[] all) {
 
-    /** @param effect of an edit; 0 or less if it does not help */
+    /** The effect of an edit after which anything may be possible. */
+    static final long PLENTY = 1_000_000_000L;
+
+    /** @param effect of an edit at the most; 0 or less if it does not help */
     static Need of(long deficit, List<Edit> open, ToLongFunction<Edit> effect) {
         List<Edit> edits = new ArrayList<>();
         long[] effects = new long[open.size()];
-        for (Edit edit : open) {
-            long of = effect.applyAsLong(edit);
-            if (of > 0) {
-                effects[edits.size()] = Math.min(deficit, of);
-                edits.add(edit);
+        long[] all = new long[open.size()];
+        boolean worse = false;
+        for (int i = 0; i < all.length; i++) {
+            all[i] = Math.min(PLENTY, effect.applyAsLong(open.get(i)));
+            worse |= all[i] < 0;
+            if (all[i] > 0) {
+                effects[edits.size()] = Math.min(deficit, all[i]);
+                edits.add(open.get(i));
             }
         }
-        return new Need(deficit, edits, effects);
+        for (int i = 0; i < all.length && !worse; i++) {
+            all[i] = Math.min(Math.max(0, deficit), all[i]);
+        }
+        return new Need(deficit, edits, effects, all);
     }
 }

@@ -1,14 +1,23 @@
 package org.cantonment.rules.change;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.force.Body;
+import org.cantonment.domain.force.Contingent;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.change.Edit.Kind;
+import org.cantonment.rules.muster.Muster;
+import org.cantonment.rules.muster.Node;
+import org.cantonment.rules.view.BoundView;
+import org.cantonment.rules.view.LimitLine;
+import org.cantonment.rules.view.LimitView;
 
 /** Makes needs out of what is found wrong with a changed list. */
 final class Needs {
@@ -17,6 +26,7 @@ final class Needs {
     private final State state;
     private final Draft draft;
     private final List<Edit> open;
+    private final Map<Part, Muster> musters = new HashMap<>();
 
     Needs(Board board, State state, Draft draft) {
         this.board = board;
@@ -50,6 +60,50 @@ final class Needs {
         return !board.situation().excuses().isEmpty() || board.parts().size() > 1;
     }
 
+    /** A part of the changed list, laid out. */
+    Muster muster(Part part) {
+        Muster muster = musters.get(part);
+        if (muster == null) {
+            Body body = draft.list().body();
+            for (Contingent some : draft.list().contingents()) {
+                body = some.id().equals(part.id()) ? some.body() : body;
+            }
+            muster = Muster.of(part.now(), part.id(), body);
+            musters.put(part, muster);
+        }
+        return muster;
+    }
+
+    /** What is kept and must stay so: bounds, and the limit of points. */
+    List<Need> kept(Verdict verdict) {
+        List<Need> kept = new ArrayList<>();
+        if (blurred() || board.parts().get(0).fluid()) {
+            return kept;
+        }
+        Part part = board.parts().get(0);
+        for (LimitView limit : part.now().limits()) {
+            for (LimitLine line : limit.lines()) {
+                if (limit.severity() == Severity.BREACH && limit.conditions().isEmpty() && line instanceof BoundView bound) {
+                    new BoundNeeds(this, part, new LimitNeeds(this, part)).kept(bound, kept);
+                }
+            }
+        }
+        new SupportNeeds(this).kept(part, kept);
+        for (Node node : muster(part).nodes()) {
+            Group group = board.group(node.entry().id());
+            Place place = group != null ? group.inside() : draft.opened(node.entry().id());
+            if (node.formation() != null && node.copies() > 0 && place != null) {
+                new RoomNeeds(this, place, node).into(kept);
+            }
+        }
+        long over = verdict.points() - board.situation().points().orElse(Integer.MAX_VALUE);
+        if (board.situation().points().isPresent() && verdict.bases().stream()
+                .noneMatch(basis -> basis.finding().code().equals("points.over"))) {
+            kept.add(Need.of(over, open, Needs::saved));
+        }
+        return kept;
+    }
+
     /** What every breach asks for. */
     List<Need> of(Verdict verdict) {
         List<Need> needs = new ArrayList<>();
@@ -67,6 +121,9 @@ final class Needs {
         }
         if (code.startsWith("support.") || code.equals("unit.loose")) {
             return new SupportNeeds(this).of(part(finding));
+        }
+        if (code.startsWith("points.") && board.parts().stream().anyMatch(Part::fluid)) {
+            return anything();
         }
         if (code.equals("points.over") && board.situation().points().isPresent()) {
             return Need.of(Math.max(1, verdict.points() - board.situation().points().getAsInt()), open, Needs::saved);

@@ -13,4 +13,9 @@ import org.cantonment.rules.view.Ruling;
  * @param first the number of its first entry in the whole list
  */
 record Part(Id id, Ruling now, Ruling written, Muster muster, int first) {
+
+    /** Whether some price hangs on the rest of the list by a formula: then no edit tells by itself what it saves. */
+    boolean fluid() {
+        return !now.surcharged().isEmpty();
+    }
 }

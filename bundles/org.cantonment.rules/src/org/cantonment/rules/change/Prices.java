@@ -16,10 +16,12 @@ final class Prices {
 
     private final Ruling now;
     private final Ruling written;
+    private final boolean surcharged;
 
     Prices(Ruling now, Ruling written) {
         this.now = now;
         this.written = written;
+        this.surcharged = surcharged(now) || surcharged(written);
     }
 
     /** What one cost when it was written, without surcharges; if it could not be taken then, what it costs now. */
@@ -88,6 +90,15 @@ final class Prices {
             points += Math.max(0, dearer.points());
         }
         return points;
+    }
+
+    /** Whether any unit is dearer beyond some number. */
+    boolean surcharged() {
+        return surcharged;
+    }
+
+    private static boolean surcharged(Ruling ruling) {
+        return ruling.choices().stream().anyMatch(choice -> choice instanceof UnitView unit && !unit.dearer().isEmpty());
     }
 
     /** The surcharges that move when so many of a unit are taken out of a part, and so many put in. */

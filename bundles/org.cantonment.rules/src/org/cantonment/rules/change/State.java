@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToLongFunction;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.rules.change.Edit.Kind;
@@ -27,20 +28,20 @@ final class State {
     private final long cost;
     private int formations;
 
-    private State(Board board, List<Edit> edits, BitSet forbidden, int[] touched, long cost) {
+    private State(Board board, List<Edit> edits, BitSet forbidden, int[] touched) {
         this.board = board;
         this.edits = edits;
         this.forbidden = forbidden;
         this.touched = touched;
-        this.cost = cost;
         for (Edit edit : edits) {
             formations += edit.kind() == Kind.ADD_FORMATION ? 1 : 0;
         }
+        this.cost = cost(this::surely, false);
     }
 
     /** Nothing is done yet. */
     static State of(Board board) {
-        return new State(board, List.of(), new BitSet(), new int[board.groups().size()], 0);
+        return new State(board, List.of(), new BitSet(), new int[board.groups().size()]);
     }
 
     /** One edit more; what its elder sisters stand for is not done after it. */
@@ -52,7 +53,7 @@ final class State {
             counts = touched.clone();
             counts[edit.group().index()]++;
         }
-        return new State(board, more, never, counts, cost + edit.cost());
+        return new State(board, more, never, counts);
     }
 
     /** The same without the edit of this number; null if that cannot be done alone. */
@@ -76,7 +77,10 @@ final class State {
         return forbidden;
     }
 
-    /** What it costs at the least, as a {@link Cost}: surcharges are left out, and formations are counted once. */
+    /**
+     * What it costs at the least, as a {@link Cost}: a formation of which more may yet be taken out counts once, and
+     * surcharges on what is put in do not count.
+     */
     long cost() {
         return cost;
     }
@@ -86,7 +90,12 @@ final class State {
         return group.copies() - touched[group.index()];
     }
 
-    int times(Edit edit) {
+    /** How often an edit of what is written may still be made. */
+    int spare(Edit edit) {
+        return edit.kind() == Kind.UNPIN ? 1 : left(edit.group());
+    }
+
+    private int times(Edit edit) {
         int times = 0;
         for (Edit some : edits) {
             times += some == edit ? 1 : 0;
@@ -147,23 +156,30 @@ final class State {
         }
         Group group = edit.group();
         if (group == null) {
-            return copies(edit.place().above()) > 0
+            return copies(edit.place().above()) > 0 && times(edit) < Bound.MOST_OF_ONE
                     && (edit.kind() != Kind.ADD_FORMATION || formations < MOST_FORMATIONS);
         }
-        if (left(group) == 0 || copies(group.above()) == 0) {
+        if (copies(group.above()) == 0) {
             return false;
         }
         if (edit.kind() == Kind.UNPIN) {
-            return times(edit) == 0;
+            return times(edit) == 0 && removed(group) < group.copies();
         }
-        return !group.formation() || left(group) > 1 || untouched(group);
+        return left(group) > 0 && (!group.formation() || left(group) > 1 || untouched(group));
+    }
+
+    private int removed(Group group) {
+        int removed = 0;
+        for (Edit edit : edits) {
+            removed += edit.group() == group && edit.kind() == Kind.REMOVE ? 1 : 0;
+        }
+        return removed;
     }
 
     /** Whether nothing was done inside a written formation: only then does it make sense to take out the last of it. */
     private boolean untouched(Group formation) {
         for (Edit edit : edits) {
-            Group above = edit.group() != null ? edit.group().above() : edit.place().above();
-            for (Group at = above; at != null; at = at.above()) {
+            for (Group at = above(edit); at != null; at = at.above()) {
                 if (at == formation) {
                     return false;
                 }
@@ -174,50 +190,91 @@ final class State {
 
     /** How often an edit counts: as many times as the formation it is done in stands in the changed list. */
     private long weight(Edit edit) {
-        return copies(edit.group() != null ? edit.group().above() : edit.place().above());
+        return copies(above(edit));
+    }
+
+    /** The same at the least. */
+    private long surely(Edit edit) {
+        long copies = 1;
+        for (Group at = above(edit); at != null; at = at.above()) {
+            boolean settled = at.fates().stream().allMatch(fate -> forbidden.get(fate.id()));
+            copies *= settled ? left(at) : Math.min(1, left(at));
+        }
+        return copies;
+    }
+
+    /** How often it would count if all written formations were there still. */
+    private static long written(Edit edit) {
+        long copies = 1;
+        for (Group at = above(edit); at != null; at = at.above()) {
+            copies *= at.copies();
+        }
+        return copies;
+    }
+
+    private static Group above(Edit edit) {
+        return edit.group() != null ? edit.group().above() : edit.place().above();
     }
 
     /** What the finished change costs, as a {@link Cost}. */
     long exact() {
+        return cost(this::weight, true);
+    }
+
+    private long cost(ToLongFunction<Edit> weights, boolean whole) {
         long moved = 0;
         long units = 0;
         for (Edit edit : edits) {
-            moved += edit.moved() * weight(edit);
-            units += edit.units() * weight(edit);
+            long weight = weights.applyAsLong(edit);
+            moved += edit.moved() * weight;
+            units += edit.units() * weight;
         }
-        return Cost.of(moved + surcharges(), units);
+        return Cost.of(moved + surcharges(weights, whole), units);
     }
 
-    private long surcharges() {
+    private long surcharges(ToLongFunction<Edit> weights, boolean whole) {
         long moved = 0;
         for (Part part : board.parts()) {
+            if (!board.maker(part).prices().surcharged()) {
+                continue;
+            }
             Map<Id, long[]> outAndIn = new LinkedHashMap<>();
             for (Edit edit : edits) {
                 if ((edit.group() != null ? edit.group().part() : edit.place().part()) == part) {
                     for (Delta delta : edit.deltas()) {
-                        long each = Math.abs(delta.count());
+                        long each = Math.abs(delta.count()) * weights.applyAsLong(edit) / written(edit);
                         outAndIn.computeIfAbsent(delta.choice(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
                     }
                 }
             }
             for (Map.Entry<Id, long[]> some : outAndIn.entrySet()) {
                 moved += board.maker(part).prices().surcharges(some.getKey(), part, some.getValue()[0],
-                        some.getValue()[1]);
+                        whole ? some.getValue()[1] : 0);
             }
         }
         return moved;
     }
 
-    /** Where the touched stand, in order. */
-    int[] positions() {
-        int[] positions = new int[Cost.units(cost)];
+    /** Where the touched stand, in order, each formation counted once; as many as are wanted, the last ones nowhere. */
+    int[] positions(int wanted) {
+        int[] positions = new int[wanted];
         int[] next = new int[touched.length];
         int count = 0;
         for (Edit edit : edits) {
             count = positions(edit, next, positions, count);
         }
+        Arrays.fill(positions, count, wanted, Integer.MAX_VALUE);
         Arrays.sort(positions);
         return positions;
+    }
+
+    /** How many units are touched, each formation counted once. */
+    int units() {
+        int units = 0;
+        for (Edit edit : edits) {
+            units += edit.units();
+        }
+        return units;
     }
 
     private static int positions(Edit edit, int[] next, int[] into, int from) {

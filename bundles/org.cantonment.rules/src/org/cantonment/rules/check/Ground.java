@@ -33,9 +33,8 @@ final class Ground {
             to.accept(new Ground(about, scope.reckoning(), null));
             return;
         }
-        for (Node node : about.muster().nodes()) {
-            if (node.formation() != null && node.copies() > 0
-                    && (any || node.formation().id().equals(scope.formation().orElse(null)))) {
+        for (Node node : about.muster().formations()) {
+            if (node.copies() > 0 && (any || node.formation().id().equals(scope.formation().orElse(null)))) {
                 to.accept(new Ground(about, scope.reckoning(), node));
             }
         }
@@ -84,6 +83,11 @@ final class Ground {
             }
         }
         return sum;
+    }
+
+    /** How many stand here in this list or contingent itself. */
+    long countHere(Selector of) {
+        return formation != null ? count(of) : about.muster().count(of);
     }
 
     long points(Selector of) {

@@ -28,7 +28,8 @@ import org.cantonment.rules.view.Selector;
  */
 final class FormulaMaker {
 
-    private static final int MOST_DEPTH = 1_500;
+    private static final int MOST_DEPTH = 800;
+    private static final int MOST_NAMES = 30;
 
     private final Names names;
     private final List<Finding> findings;
@@ -106,6 +107,10 @@ final class FormulaMaker {
         Optional<Formula> known = made.get(use.name());
         if (known != null) {
             return known.orElseThrow(Unmade::new);
+        }
+        if (open.size() >= MOST_NAMES) {
+            throw unmade("expression.deep", line, Optional.of(rule), "More than " + MOST_NAMES
+                    + " names lean on one another at this time.", "Say it in fewer steps.");
         }
         if (!open.add(use.name())) {
             throw unmade("name.circle", line, Optional.of(rule), use.name() + " is worked out of itself.",

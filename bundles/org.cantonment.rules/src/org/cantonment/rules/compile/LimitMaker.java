@@ -17,6 +17,7 @@ import org.cantonment.rules.view.BeforeView;
 import org.cantonment.rules.view.KeepView;
 import org.cantonment.rules.view.LimitLine;
 import org.cantonment.rules.view.LimitView;
+import org.cantonment.rules.view.Selector;
 import org.cantonment.rules.view.TakingView;
 
 /** Makes limits as they stand out of their cards, and out of bounds laid on a support. */
@@ -49,8 +50,9 @@ final class LimitMaker {
         List<LimitLine> lines = new ArrayList<>(stack.of(card));
         for (Said<Taking> said : picker.each(card.holding(Taking.class), LimitMaker::key)) {
             Taking taking = said.fact();
-            lines.add(new TakingView(taking, order.title(said.book()), names.selector(taking.subjects()),
-                    names.selector(taking.objects())));
+            Selector subjects = names.selector(taking.subjects());
+            Selector objects = names.selector(taking.objects());
+            lines.add(new TakingView(taking, order.title(said.book()), subjects, objects, objects.without(subjects)));
         }
         picker.one(card.holding(Keep.class)).ifPresent(
                 said -> lines.add(new KeepView(said.fact(), order.title(said.book()))));

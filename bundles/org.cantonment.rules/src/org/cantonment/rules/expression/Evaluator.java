@@ -18,6 +18,7 @@ import org.cantonment.domain.expression.OptionsTaken;
 import org.cantonment.domain.expression.Own;
 import org.cantonment.domain.expression.PiecesOf;
 import org.cantonment.domain.expression.Quantity;
+import org.cantonment.domain.expression.Quantity.Stretch;
 import org.cantonment.domain.expression.Ratio;
 import org.cantonment.domain.expression.Rounded;
 import org.cantonment.domain.expression.YesNo;
@@ -94,8 +95,7 @@ public final class Evaluator {
             return Value.of(figure.value());
         }
         if (said instanceof Quantity quantity) {
-            return over(frame.element() == Field.ALL ? 1 : field.size(frame.element())) ? Gap.TOO_LONG
-                    : field.quantity(quantity, formula.of(), frame.element());
+            return quantity(quantity, formula, frame);
         }
         if (said instanceof NameUse) {
             return name(formula.part(), frame);
@@ -119,6 +119,23 @@ public final class Evaluator {
         }
         return said instanceof Gathering gathering ? new Gatherer(gathering.act()).gather(formula, frame)
                 : asked(said, formula, frame);
+    }
+
+    /** What is asked of a fixed stretch is the same wherever it is asked. */
+    private Value quantity(Quantity quantity, Formula formula, Frame frame) {
+        boolean fixed = frame.element() == Field.ALL || quantity.in() != Stretch.HERE;
+        Value known = fixed ? named.get(formula) : null;
+        if (known != null) {
+            return known;
+        }
+        if (over(field.size(fixed ? Field.ALL : frame.element()))) {
+            return Gap.TOO_LONG;
+        }
+        Value value = field.quantity(quantity, formula.of(), frame.element());
+        if (fixed) {
+            named.put(formula, value);
+        }
+        return value;
     }
 
     private Value asked(Expression said, Formula formula, Frame frame) {

@@ -4,73 +4,81 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.RandomAccess;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 import org.cantonment.domain.campaign.CheckUse;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Entry;
-import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.force.Contingent;
+import org.cantonment.rules.api.FindingKind;
+import org.cantonment.rules.api.Question;
 
-/** Looks an answer over before it is shown to anybody. */
+/** Looks answers about one list over before they are shown to anybody. */
 final class AnswerReader {
 
-    private static final Pattern CODE = Pattern.compile("[a-z][a-z0-9-]*(\\.[a-z0-9-]+)*");
+    private static final int MOST = 1_000;
+    private static final int LONGEST = 2_000;
 
-    private final CheckUse use;
     private final Set<Id> places = new HashSet<>();
+    private final MendReader mends;
 
-    AnswerReader(CheckUse use, ForceList list) {
-        this.use = use;
-        places.add(list.id());
-        gather(list.body());
-        list.contingents().forEach(contingent -> {
-            places.add(contingent.id());
-            gather(contingent.body());
-        });
+    AnswerReader(Question question) {
+        Set<Id> entries = new HashSet<>();
+        question.entries().keySet().forEach(entry -> entries.add(entry.id()));
+        places.addAll(entries);
+        places.add(question.list().id());
+        question.list().contingents().stream().map(Contingent::id).forEach(places::add);
+        mends = new MendReader(entries, places);
     }
 
-    private void gather(Body body) {
-        List<Entry> entries = new ArrayList<>(body.entries());
-        entries.addAll(body.supports());
-        for (Entry entry : entries) {
-            places.add(entry.id());
-            gather(entry.body());
-        }
-    }
-
-    /** The findings under their shown codes, as grave as the campaign wishes at most, in order. */
-    List<Finding> read(List<Finding> answer) throws Nonsense {
+    /** The findings under their shown codes, as grave as the campaign's line says, in order. */
+    List<Finding> read(CheckUse use, KnownCheck check, List<Finding> answer) throws Nonsense {
         if (answer == null) {
             throw new Nonsense("handed back nothing at all");
         }
-        List<Finding> read = new ArrayList<>();
-        for (Finding finding : answer) {
-            read.add(read(finding));
+        if (answer instanceof RandomAccess && answer.isEmpty()) {
+            return List.of();
+        }
+        List<Finding> copy = Foreign.copy(answer, MOST);
+        if (copy == null) {
+            throw new Nonsense("handed back an empty finding, or more than " + MOST);
+        }
+        List<Finding> read = new ArrayList<>(copy.size());
+        for (Finding finding : copy) {
+            read.add(read(use, check, finding));
         }
         read.sort(null);
         return List.copyOf(read);
     }
 
-    private Finding read(Finding finding) throws Nonsense {
-        if (finding == null || finding.severity() == null || finding.rule() == null) {
-            throw new Nonsense("handed back a finding with parts missing");
+    private Finding read(CheckUse use, KnownCheck check, Finding finding) throws Nonsense {
+        FindingKind kind = kind(check, finding.code());
+        if (finding.severity() != kind.severity()) {
+            throw new Nonsense("handed back a finding '" + kind.code() + "' as " + finding.severity()
+                    + ", which it had declared as " + kind.severity());
         }
-        if (finding.code() == null || !CODE.matcher(finding.code()).matches()) {
-            throw new Nonsense("handed back a finding with the code '" + finding.code() + "', which is none");
+        if (finding.message() == null || finding.message().isBlank() || finding.message().length() > LONGEST) {
+            throw new Nonsense("handed back a finding without a message, or with one of more than " + LONGEST
+                    + " letters");
         }
-        if (finding.message() == null || finding.message().isBlank()) {
-            throw new Nonsense("handed back a finding without a message");
-        }
-        if (!places.contains(finding.at())) {
+        if (finding.at() == null || !places.contains(finding.at())) {
             throw new Nonsense("handed back a finding at " + finding.at() + ", which is no place in the list");
         }
-        Severity most = use.severity().orElse(finding.severity());
-        Severity severity = finding.severity().compareTo(most) < 0 ? most : finding.severity();
-        return new Finding("check." + finding.code(), severity, finding.at(),
-                Optional.of(finding.rule().orElse(use.id())), finding.message(), finding.mends());
+        mends.read(finding.mends());
+        return new Finding(check.shown(kind), severity(use, kind), finding.at(), Optional.of(use.id()),
+                finding.message(), finding.mends());
+    }
+
+    private static FindingKind kind(KnownCheck check, String code) throws Nonsense {
+        return check.findings().stream().filter(kind -> kind.code().equals(code)).findFirst()
+                .orElseThrow(() -> new Nonsense("handed back a finding with the code '"
+                        + Misdeeds.shortened(String.valueOf(code)) + "', which it had not declared"));
+    }
+
+    /** The campaign's line decides how grave the check's breaches and cautions are; a note is none of them. */
+    private static Severity severity(CheckUse use, FindingKind kind) {
+        return kind.severity() == Severity.NOTE ? Severity.NOTE : use.severity().orElse(kind.severity());
     }
 }

@@ -2,168 +2,193 @@ package org.cantonment.rules.guest;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 
 import org.cantonment.domain.campaign.CheckUse;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
-import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.SettingValue;
 import org.cantonment.domain.finding.Finding;
-import org.cantonment.domain.finding.Severity;
-import org.cantonment.domain.force.ForceList;
-import org.cantonment.domain.rules.RuleSet;
-import org.cantonment.rules.Verdict;
 import org.cantonment.rules.api.Question;
 import org.cantonment.rules.api.RuleCheck;
-import org.cantonment.rules.muster.TallyLine;
-import org.cantonment.rules.view.Ruling;
-import org.cantonment.rules.view.Situation;
 
 /**
- * The checks of others that are at hand in this session. One that throws, takes too long or hands back nonsense yields a
- * finding that names it, and is not asked again. Serves several threads at once.
+ * The checks of others that are at hand in this session. One that throws, works too long, takes too much memory, hands back
+ * nonsense or answers one question in two ways is named in a finding and not asked again; the others go on. Serves
+ * several threads at once.
  */
 public final class Guests {
 
-    private static final long GLANCE = Duration.ofMillis(20).toNanos();
+    /** How long a check may work on one list, unless somebody says otherwise. */
+    public static final Duration PATIENCE = Duration.ofSeconds(1);
 
-    private final Map<String, RuleCheck> checks = new ConcurrentHashMap<>();
-    private final Map<String, String> shutOut = new ConcurrentHashMap<>();
-    private final Duration patience;
+    private final Runner runner;
+    private final GuestBook book = new GuestBook();
 
-    /** @param patience how long one check may work on one list */
+    /** With the usual patience. */
+    public Guests() {
+        this(PATIENCE);
+    }
+
+    /** @param patience how long one check may work on one list; it may wait three times as long */
     public Guests(Duration patience) {
-        this.patience = patience;
+        this.runner = new Runner(patience);
     }
 
     /**
-     * Lets a check in, in place of an earlier one of its name. A name that was shut out stays shut out.
+     * What one check said of one list.
      *
-     * @return a sentence that says what is wrong with the check, if it was not let in
+     * @param use the campaign's line
+     * @param findings in order
      */
-    public Optional<String> enter(RuleCheck check) {
-        String wrong;
-        try {
-            wrong = Introduction.fault(check);
-            if (wrong == null) {
-                checks.put(check.name(), check);
-            }
-        } catch (RuntimeException | LinkageError fault) {
-            wrong = "A check of class " + check.getClass().getName() + " fails when asked who it is: " + fault;
+    public record Said(CheckUse use, KnownCheck check, List<Finding> findings) {
+
+        public Said {
+            findings = List.copyOf(findings);
         }
-        return Optional.ofNullable(wrong);
-    }
-
-    /** Takes a check out again. */
-    public void leave(RuleCheck check) {
-        checks.values().removeIf(known -> known == check);
-    }
-
-    /** The checks at hand, by name, also those that were shut out. */
-    public Map<String, RuleCheck> checks() {
-        return Map.copyOf(checks);
-    }
-
-    /** Names that are no longer asked. */
-    public Set<String> shutOut() {
-        return Set.copyOf(shutOut.keySet());
     }
 
     /**
-     * Asks one check as a campaign wishes it asked. A check whose time does not cover the ruling's occasion is silent; one
-     * that is not at hand, and settings that do not fit, are findings at the campaign's line.
-     *
-     * @throws Cancelled if the situation's token says so
+     * Lets a check in. What it says of itself is heard now, once; one that says it badly is refused and stands among
+     * the {@link #refusals}. Of two with one name the one from the earlier {@link Origin} is asked.
      */
-    public List<Finding> ask(CheckUse use, List<RuleSet> books, Ruling ruling, ForceList list, Situation situation,
-            Verdict verdict) {
-        if (!use.when().covers(ruling.occasion(), ruling.eras())) {
-            return List.of();
-        }
-        RuleCheck check = checks.get(use.name());
-        if (check == null) {
-            return List.of(Finding.of("check.missing", Severity.CAUTION, use.id(), "No plug-in here gives the check "
-                    + use.name() + "; it was not made."));
-        }
-        if (shutOut.containsKey(use.name())) {
-            return List.of(fault(use, shutOut.get(use.name())));
-        }
-        List<Finding> wrong = new ArrayList<>();
-        Map<String, SettingValue> settings = new SettingsReader(use).read(check.parameters(), wrong);
-        if (!wrong.isEmpty()) {
-            return wrong;
-        }
-        Map<Id, Long> points = new HashMap<>();
-        for (TallyLine line : verdict.tally().lines()) {
-            points.put(line.entry(), line.points());
-        }
-        verdict.contingents().forEach(tally -> tally.lines().forEach(line -> points.put(line.entry(), line.points())));
-        return visit(use, check, new Question(list, books, ruling.occasion(), situation.points(), verdict.points(), points,
-                settings, situation.cancel()));
+    public void enter(RuleCheck check, Origin origin) {
+        enter(check, () -> check, origin);
     }
 
-    private List<Finding> visit(CheckUse use, RuleCheck check, Question question) {
-        FutureTask<List<Finding>> visit = new FutureTask<>(() -> check.check(question));
-        Thread thread = new Thread(visit, "check " + use.name());
-        thread.setDaemon(true);
-        thread.start();
-        try {
-            return new AnswerReader(use, question.list()).read(await(visit, question.cancel()));
-        } catch (TimeoutException slow) {
-            visit.cancel(true);
-            return shut(use, "took longer than " + patience.toMillis() + " ms");
-        } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof Cancelled && question.cancel().cancelled()) {
-                throw new Cancelled();
-            }
-            return shut(use, "failed: " + failed.getCause());
-        } catch (InterruptedException stopped) {
-            visit.cancel(true);
-            Thread.currentThread().interrupt();
-            throw new Cancelled();
-        } catch (Nonsense nonsense) {
-            return shut(use, nonsense.getMessage());
+    /**
+     * The same for a check that is yet to be made: even its making is foreign code.
+     *
+     * @param key what {@link #leave} knows it by
+     * @param check makes it, once; null if it is gone again
+     */
+    public void enter(Object key, Supplier<? extends RuleCheck> check, Origin origin) {
+        AtomicReference<RuleCheck> made = new AtomicReference<>();
+        Call<KnownCheck> hear = stop -> {
+            made.set(check.get());
+            return made.get() == null ? null : Introduction.hear(made.get(), origin);
+        };
+        Outcome<KnownCheck> heard = runner.run(List.of(hear), CancelToken.NEVER).get(0);
+        if (heard.fault() != null) {
+            String who = made.get() == null ? "A check" : "The check of class " + made.get().getClass().getName();
+            book.refuse(key, new Refusal(origin, "", who + " of " + origin.words() + ' ' + FaultWords.ended(heard.fault())));
+        } else if (heard.value() != null) {
+            book.enter(key, new Arrival(made.get(), heard.value()));
         }
     }
 
-    /** Waits for the answer, and now and then asks whether it is still wanted. */
-    private List<Finding> await(FutureTask<List<Finding>> visit, CancelToken cancel)
-            throws InterruptedException, ExecutionException, TimeoutException {
-        long end = System.nanoTime() + patience.toNanos();
-        while (true) {
-            long left = end - System.nanoTime();
-            try {
-                return visit.get(Math.min(Math.max(1, left), GLANCE), TimeUnit.NANOSECONDS);
-            } catch (TimeoutException still) {
-                if (cancel.cancelled()) {
-                    visit.cancel(true);
-                    throw new Cancelled();
+    /** Takes a check out again. @param key the check, or what it entered by */
+    public void leave(Object key) {
+        book.leave(key);
+    }
+
+    /** Notes that a whole plug-in could not be let in, until {@link #welcome}. @param why a whole sentence */
+    public void refuse(Origin origin, String why) {
+        book.refuse(origin, new Refusal(origin, "", why));
+    }
+
+    /** Forgets that a plug-in could not be let in. */
+    public void welcome(Origin origin) {
+        book.leave(origin);
+    }
+
+    /** Lets a check that was shut out be asked again. */
+    public void forgive(String name) {
+        book.forgive(name);
+    }
+
+    /** The checks that can be asked for, by name, also those that were shut out. */
+    public List<KnownCheck> known() {
+        return book.known();
+    }
+
+    /** The check of this name. */
+    public Optional<KnownCheck> known(String name) {
+        return book.find(name).map(Arrival::known);
+    }
+
+    /** What was not let in, in order. */
+    public List<Refusal> refusals() {
+        return book.refusals();
+    }
+
+    /** Grows whenever a check comes, goes, is shut out or let in again, so that old answers can be told. */
+    public long version() {
+        return book.version();
+    }
+
+    /**
+     * Tells somebody after each change, in the thread that made it.
+     *
+     * @return to be run when nobody wants to be told any more
+     */
+    public Runnable onChange(Runnable listener) {
+        return book.onChange(listener);
+    }
+
+    /**
+     * Asks checks about a list as the lines of a campaign wish them asked. A line that does not hold at the list's time, a
+     * check that is not at hand or is shut out, and settings that do not fit, say nothing here: {@link #ofLines} does.
+     *
+     * @throws Cancelled if the circumstances' token says so
+     */
+    public List<Said> ask(List<CheckUse> uses, Circumstances about) {
+        List<Visit> visits = new ArrayList<>();
+        Question question = null;
+        AnswerReader reader = null;
+        for (CheckUse use : uses) {
+            Arrival arrival = book.find(use.name()).orElse(null);
+            List<Finding> wrong = new ArrayList<>();
+            if (arrival != null && arrival.known().shutOut().isEmpty()
+                    && use.when().covers(about.ruling().occasion(), about.ruling().eras())) {
+                Map<String, SettingValue> settings = SettingsReader.read(use, arrival.known(), wrong);
+                if (wrong.isEmpty()) {
+                    question = question == null ? Questions.of(about) : question;
+                    reader = reader == null ? new AnswerReader(question) : reader;
+                    visits.add(new Visit(use, arrival, question, settings, reader));
                 }
-                if (left <= GLANCE) {
-                    throw still;
-                }
             }
         }
+        return visits.isEmpty() ? List.of() : visit(visits, about.cancel());
     }
 
-    private List<Finding> shut(CheckUse use, String how) {
-        shutOut.putIfAbsent(use.name(), how);
-        return List.of(fault(use, how));
+    private List<Said> visit(List<Visit> visits, CancelToken cancel) {
+        List<Outcome<List<Finding>>> outcomes = runner.run(visits, cancel);
+        List<Said> all = new ArrayList<>();
+        for (int i = 0; i < visits.size(); i++) {
+            Visit visit = visits.get(i);
+            if (outcomes.get(i).fault() == null) {
+                all.add(new Said(visit.use(), visit.arrival().known(), outcomes.get(i).value()));
+            } else {
+                book.shut(visit.arrival(), outcomes.get(i).fault());
+            }
+        }
+        return List.copyOf(all);
     }
 
-    private static Finding fault(CheckUse use, String how) {
-        String end = how.endsWith(".") ? "" : ".";
-        return Finding.of("check.fault", Severity.CAUTION, use.id(), "The check " + use.name() + ' ' + how + end
-                + " It is not asked again before the next start; this list was not checked by it.");
+    /** What is to be said at lines of a campaign itself: checks that nobody has, settings that do not fit, misdeeds. */
+    public List<Finding> ofLines(List<CheckUse> uses) {
+        List<Finding> findings = new ArrayList<>();
+        List<Refusal> refusals = book.refusals();
+        for (CheckUse use : uses) {
+            Optional<Arrival> arrival = book.find(use.name());
+            if (arrival.isEmpty()) {
+                findings.add(FaultWords.missing(use, book.known(), refusals));
+                continue;
+            }
+            KnownCheck known = arrival.get().known();
+            refusals.stream().filter(refusal -> refusal.name().equals(use.name()))
+                    .forEach(refusal -> findings.add(FaultWords.refused(use, refusal)));
+            if (known.shutOut().isPresent()) {
+                findings.add(FaultWords.fault(use, known));
+            } else {
+                SettingsReader.read(use, known, findings);
+            }
+        }
+        return findings;
     }
 }

@@ -2,37 +2,86 @@ package org.cantonment.rules.guest;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
+import org.cantonment.rules.api.FindingKind;
 import org.cantonment.rules.api.Parameter;
 import org.cantonment.rules.api.RuleCheck;
 
-/** What a check says of itself before it is let in. */
+/** What a check says of itself before it is let in. Asks it everything once, so nothing it says later can differ. */
 final class Introduction {
 
     private static final Pattern NAME = Pattern.compile("\\p{Lu}[\\p{L}\\p{N}'-]*");
+    private static final Pattern CODE = Pattern.compile("[a-z][a-z0-9-]*");
+    private static final int LONGEST = 60;
+    private static final int LONGEST_TEXT = 2_000;
+    private static final int MOST = 100;
 
     private Introduction() {
     }
 
-    /** What is wrong with it; null if nothing is. */
-    static String fault(RuleCheck check) {
-        String who = "A check of class " + check.getClass().getName();
-        if (check.name() == null || !NAME.matcher(check.name()).matches()) {
-            return who + " has the name '" + check.name() + "'; a name is one word with a capital.";
+    /** @throws Nonsense if it does not say properly who it is */
+    static KnownCheck hear(RuleCheck check, Origin origin) throws Nonsense {
+        String name = check.name();
+        if (name == null || name.length() > LONGEST || !NAME.matcher(name).matches()) {
+            throw new Nonsense("has the name '" + Misdeeds.shortened(String.valueOf(name)) + "'; a name is one word with a capital, of at most "
+                    + LONGEST + " letters");
         }
-        if (check.about() == null || check.about().isBlank()) {
-            return who + " does not say what it checks.";
+        return new KnownCheck(name, said(check.label(), "what it is called"), said(check.about(), "what it checks"),
+                parameters(check.parameters()), kinds(check.findings()), origin, Optional.empty());
+    }
+
+    private static String said(String text, String what) throws Nonsense {
+        if (text == null || text.isBlank() || text.length() > LONGEST_TEXT) {
+            throw new Nonsense("does not say " + what + ", in at most " + LONGEST_TEXT + " letters");
         }
-        List<Parameter> parameters = check.parameters();
+        return text;
+    }
+
+    private static List<FindingKind> kinds(List<FindingKind> said) throws Nonsense {
+        List<FindingKind> kinds = copy(said, "which findings it may give");
+        Set<String> codes = new HashSet<>();
+        for (FindingKind kind : kinds) {
+            if (!CODE.matcher(kind.code()).matches() || !codes.add(kind.code())) {
+                throw new Nonsense("declares a finding with the code '" + Misdeeds.shortened(kind.code())
+                        + "'; a code is of its own, in small letters, digits and hyphens");
+            }
+            said(kind.about(), "what its finding " + kind.code() + " means");
+        }
+        if (kinds.isEmpty()) {
+            throw new Nonsense("does not say which findings it may give");
+        }
+        return kinds;
+    }
+
+    private static List<Parameter> parameters(List<Parameter> said) throws Nonsense {
+        List<Parameter> parameters = copy(said, "which settings it takes");
         Set<String> names = new HashSet<>();
-        for (Parameter parameter : parameters == null ? List.<Parameter>of() : parameters) {
-            if (parameter == null || parameter.name() == null || !NAME.matcher(parameter.name()).matches()
-                    || parameter.sort() == null || parameter.preset() == null || !names.add(parameter.name())) {
-                return who + " has a parameter without a proper name of its own, a sort, or a word on its preset.";
+        for (Parameter parameter : parameters) {
+            String name = parameter.name();
+            if (name.length() > LONGEST || !NAME.matcher(name).matches()
+                    || !names.add(name.toLowerCase(Locale.ROOT))) {
+                throw new Nonsense("has a parameter '" + Misdeeds.shortened(name)
+                        + "'; a parameter has a name of its own, one word with a capital");
+            }
+            said(parameter.label(), "what its parameter " + name + " is called");
+            said(parameter.about(), "what its parameter " + name + " means");
+            Optional<String> wrong = ParameterWords.fault(parameter);
+            if (wrong.isPresent()) {
+                throw new Nonsense("has a parameter " + name + ' ' + wrong.get());
             }
         }
-        return parameters == null ? who + " does not say which settings it takes." : null;
+        return parameters;
+    }
+
+    private static <T> List<T> copy(List<T> said, String what) throws Nonsense {
+        List<T> copy = Foreign.copy(said, MOST);
+        if (copy == null) {
+            throw new Nonsense("does not say " + what + " in at most " + MOST + " parts, none of them missing");
+        }
+        return copy;
     }
 }

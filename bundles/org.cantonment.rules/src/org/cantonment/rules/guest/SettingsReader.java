@@ -1,20 +1,19 @@
 package org.cantonment.rules.guest;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.domain.campaign.CheckUse;
-import org.cantonment.domain.common.DateValue;
-import org.cantonment.domain.common.NameValue;
-import org.cantonment.domain.common.NumberValue;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.common.Nearest;
 import org.cantonment.domain.common.Setting;
 import org.cantonment.domain.common.SettingValue;
-import org.cantonment.domain.common.TextValue;
-import org.cantonment.domain.common.YesNoValue;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
+import org.cantonment.domain.finding.SetText;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.rules.api.Parameter;
 
@@ -22,65 +21,96 @@ import org.cantonment.rules.api.Parameter;
 final class SettingsReader {
 
     private final CheckUse use;
+    private final KnownCheck check;
+    private final Map<String, SettingValue> values = new HashMap<>();
+    private final List<Finding> wrong = new ArrayList<>();
 
-    SettingsReader(CheckUse use) {
+    private SettingsReader(CheckUse use, KnownCheck check) {
         this.use = use;
+        this.check = check;
     }
 
-    Map<String, SettingValue> read(List<Parameter> parameters, List<Finding> wrong) {
-        Map<String, SettingValue> written = new HashMap<>();
+    /** @param wrong where to put what does not fit; then the values mean nothing */
+    static Map<String, SettingValue> read(CheckUse use, KnownCheck check, List<Finding> wrong) {
+        SettingsReader reader = new SettingsReader(use, check);
+        reader.written();
+        reader.presets();
+        wrong.addAll(reader.wrong);
+        return reader.values;
+    }
+
+    private void written() {
         for (Setting setting : use.settings()) {
-            Optional<Parameter> parameter = parameters.stream().filter(known -> known.name().equals(setting.name()))
-                    .findFirst();
+            Optional<Parameter> parameter = check.parameter(setting.name());
             if (parameter.isEmpty()) {
-                wrong.add(say("takes no setting " + setting.name() + '.', "It takes " + names(parameters) + '.'));
-            } else if (!fits(parameter.get().sort(), setting.value())) {
-                wrong.add(say("takes " + words(parameter.get().sort()) + " for " + setting.name() + '.',
-                        parameter.get().about()));
-            } else if (written.put(setting.name(), setting.value()) != null) {
-                wrong.add(say("is given " + setting.name() + " twice.", "Strike one of the two."));
+                unknown(setting);
+            } else if (values.put(setting.name(), setting.value()) != null) {
+                say(place(setting), "is given " + setting.name() + " twice.", Mend.advice("Strike one of the two."));
+            } else {
+                fit(setting, parameter.get());
             }
         }
-        for (Parameter parameter : parameters) {
-            if (!written.containsKey(parameter.name()) && wrong.isEmpty()) {
-                if (parameter.preset().isPresent()) {
-                    written.put(parameter.name(), parameter.preset().get());
-                } else {
-                    wrong.add(say("needs a setting " + parameter.name() + '.', parameter.about()));
-                }
+    }
+
+    private void unknown(Setting setting) {
+        List<Parameter> all = check.parameters();
+        List<String> free = all.stream().map(Parameter::name)
+                .filter(name -> use.settings().stream().noneMatch(other -> other.name().equals(name))).toList();
+        List<Mend> mends = new ArrayList<>();
+        Nearest.of(setting.name(), free).ifPresent(name -> mends.add(write(setting, name + ' '
+                + ParameterWords.text(setting.value()))));
+        mends.add(Mend.advice(all.isEmpty() ? "It takes no settings." : "It takes "
+                + String.join(", ", all.stream().map(Parameter::name).toList()) + '.'));
+        say(place(setting), "takes no setting " + setting.name() + '.', mends.toArray(Mend[]::new));
+    }
+
+    private void fit(Setting setting, Parameter parameter) {
+        String takes = "takes " + ParameterWords.takes(parameter) + " for " + setting.name() + '.';
+        if (!ParameterWords.sort(parameter, setting.value())) {
+            say(place(setting), takes, parameter.preset().or(parameter::least)
+                    .map(value -> write(setting, setting.name() + ' ' + ParameterWords.text(value)))
+                    .orElse(Mend.advice(parameter.about())));
+            return;
+        }
+        SettingValue nearest = ParameterWords.bounded(parameter, setting.value());
+        if (!nearest.equals(setting.value())) {
+            say(place(setting), takes, write(setting, setting.name() + ' ' + ParameterWords.text(nearest)));
+        }
+    }
+
+    private void presets() {
+        for (Parameter parameter : check.parameters()) {
+            if (values.containsKey(parameter.name())) {
+                continue;
+            }
+            if (parameter.preset().isPresent()) {
+                values.put(parameter.name(), parameter.preset().get());
+            } else {
+                say(use.id(), "needs a setting " + parameter.name() + ": " + ParameterWords.takes(parameter) + '.',
+                        needed(parameter));
             }
         }
-        return written;
     }
 
-    private static String names(List<Parameter> parameters) {
-        return parameters.isEmpty() ? "none" : String.join(", ", parameters.stream().map(Parameter::name).toList());
+    /** Where the line has no settings yet and no severity, they stand right behind the name. */
+    private Mend needed(Parameter parameter) {
+        String added = parameter.name() + ' ' + parameter.least().map(ParameterWords::text).orElse("");
+        if (use.settings().isEmpty() && use.severity().isEmpty() && parameter.least().isPresent()) {
+            return new Mend("Write with " + added + '.', List.of(new SetText(use.id(), use.name() + " with " + added)));
+        }
+        return Mend.advice(parameter.about());
     }
 
-    private static boolean fits(Parameter.Sort sort, SettingValue value) {
-        return switch (sort) {
-            case NUMBER -> value instanceof NumberValue number && !number.percent();
-            case PERCENT -> value instanceof NumberValue number && number.percent();
-            case TEXT -> value instanceof TextValue;
-            case DATE -> value instanceof DateValue;
-            case YES_NO -> value instanceof YesNoValue;
-            case NAME -> value instanceof NameValue;
-        };
+    private Id place(Setting setting) {
+        return use.id().child(setting.name());
     }
 
-    private static String words(Parameter.Sort sort) {
-        return switch (sort) {
-            case NUMBER -> "a number";
-            case PERCENT -> "a number of percent";
-            case TEXT -> "a text in quotes";
-            case DATE -> "a day";
-            case YES_NO -> "yes or no";
-            case NAME -> "a name";
-        };
+    private Mend write(Setting setting, String instead) {
+        return new Mend("Write " + instead + '.', List.of(new SetText(place(setting), instead)));
     }
 
-    private Finding say(String what, String mend) {
-        return new Finding("check.setting", Severity.BREACH, use.id(), Optional.empty(), "The check " + use.name() + ' '
-                + what, List.of(Mend.advice(mend)));
+    private void say(Id at, String what, Mend... mends) {
+        wrong.add(new Finding("check.setting", Severity.BREACH, at, Optional.of(use.id()),
+                "The check " + use.name() + ' ' + what, List.of(mends)));
     }
 }

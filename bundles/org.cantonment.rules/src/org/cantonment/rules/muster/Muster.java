@@ -19,9 +19,13 @@ public final class Muster {
     private final Ruling ruling;
     private final Id id;
     private final List<Node> nodes = new ArrayList<>();
+    private final List<Node> formations;
     private final long[] counts;
     private final long[] points;
+    private final int[] choiceOf;
+    private final Counts within;
     private final Tally tally;
+    private long[] strengths;
     private final List<Unpriced> unpriced = new ArrayList<>(0);
 
     private Muster(Ruling ruling, Id id, Body body) {
@@ -29,6 +33,9 @@ public final class Muster {
         this.id = id;
         lay(body, -1, 1, false);
         counts = new long[ruling.choices().size()];
+        formations = nodes.stream().filter(node -> node.formation() != null).toList();
+        choiceOf = Counts.choices(nodes);
+        within = new Counts(nodes, counts.length);
         points = new long[counts.length];
         for (Node node : nodes) {
             if (node.choice != null) {
@@ -88,6 +95,11 @@ public final class Muster {
         return nodes;
     }
 
+    /** All formations, in the order of the list. */
+    public List<Node> formations() {
+        return formations;
+    }
+
     /** What it costs, with all parts. */
     public Tally tally() {
         return tally;
@@ -112,11 +124,16 @@ public final class Muster {
 
     /** How many there are in one copy of a formation, with all that stands in formations in it. */
     public long countIn(Selector of, Node formation) {
-        return count(of, formation.index + 1, formation.end, formation.copies);
+        long known = within.within(of, formation);
+        return known >= 0 ? known : count(of, formation.index + 1, formation.end, formation.copies);
     }
 
     /** How many stand in one copy of a formation itself, and not in a formation in it. */
     public long countDirectlyIn(Selector of, Node formation) {
+        long known = within.directly(of, formation);
+        if (known >= 0) {
+            return known;
+        }
         long sum = 0;
         for (int i = formation.index + 1; i < formation.end; i = nodes.get(i).end) {
             sum += share(of, nodes.get(i)) / formation.copies;
@@ -192,7 +209,39 @@ public final class Muster {
         return sum;
     }
 
-    /** The strengths of all that the selector means; of a formation those of all that stands in it. */
+    /** The next node that the selector means, from one on and before another; -1 if there is none. */
+    int next(Selector of, int from, int to) {
+        for (int i = from; i < to; i++) {
+            boolean meant = choiceOf[i] >= 0 && of.takes(choiceOf[i]) ? nodes.get(i).copies > 0
+                    : of.hasSupports() && share(of, nodes.get(i)) > 0;
+            if (meant) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The strengths of all that the selector means, of a formation those of all that stands in it. */
+    long strength(Selector of) {
+        if (of.hasSupports() || of.hasFormations()) {
+            return strength(of, 0, nodes.size(), 1);
+        }
+        if (strengths == null) {
+            strengths = new long[counts.length];
+            for (Node node : nodes) {
+                if (node.choice != null) {
+                    strengths[node.choice.index()] += node.strength * node.copies;
+                }
+            }
+        }
+        long sum = 0;
+        for (int i = of.nextChoice(0); i >= 0; i = of.nextChoice(i + 1)) {
+            sum += strengths[i];
+        }
+        return sum;
+    }
+
+    /** The same of some nodes, in one copy of what stands around them. */
     long strength(Selector of, int from, int to, long divisor) {
         long sum = 0;
         int i = from;

@@ -51,6 +51,9 @@ public class MusterField implements Field {
             return muster.count(of);
         }
         Node node = muster.nodes().get(element);
+        if (node.formation() != null) {
+            return muster.countIn(of, node);
+        }
         return muster.count(of, start(node), node.end, Math.max(1, node.copies));
     }
 
@@ -107,7 +110,7 @@ public class MusterField implements Field {
 
     private long strength(Selector of, int element) {
         if (element == ALL) {
-            return muster.strength(of, 0, muster.nodes().size(), 1);
+            return muster.strength(of);
         }
         Node node = muster.nodes().get(element);
         return muster.strength(of, start(node), node.end, Math.max(1, node.copies));
@@ -173,12 +176,7 @@ public class MusterField implements Field {
     public int next(Selector over, int element, int from) {
         int start = element == ALL ? from : Math.max(from, start(muster.nodes().get(element)));
         int end = element == ALL ? muster.nodes().size() : muster.nodes().get(element).end;
-        for (int i = start; i < end; i++) {
-            if (muster.nodes().get(i).copies > 0 && Muster.share(over, muster.nodes().get(i)) > 0) {
-                return i;
-            }
-        }
-        return -1;
+        return muster.next(over, start, end);
     }
 
     @Override

@@ -78,6 +78,13 @@ public final class Selector {
         return support >= 0 && supports.get(support);
     }
 
+    /** Who is meant here and not by the other, supports left aside. */
+    public Selector without(Selector other) {
+        BitSet left = (BitSet) choices.clone();
+        left.andNot(other.choices);
+        return new Selector(ids, left, supports, formations, words);
+    }
+
     /** Whether any support is meant. */
     public boolean hasSupports() {
         return !supports.isEmpty();

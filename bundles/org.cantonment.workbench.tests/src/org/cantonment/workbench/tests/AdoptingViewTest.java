@@ -114,6 +114,20 @@ class AdoptingViewTest {
     }
 
     @Test
+    void whoLooksAgainSeesWhatIsSavedByThen() {
+        campaign.write("winter.rules", WINTER);
+        look(campaign.open("winter.rules"), "Now breach (1)");
+        campaign.write("ombra-4.list", Campaign.LIST.replace("2 Crank", "1 Crank"));
+        button("Look &again").notifyListeners(SWT.Selection, new Event());
+        Screen.until("two lists get cheaper and none is a breach", () -> groups().equals(
+                List.of("Other total (2)", "Unchanged (0)")));
+        campaign.write("winter.rules", WINTER.replace("at most 1", "at most 0"));
+        Screen.idle();
+        button("Look &again").notifyListeners(SWT.Selection, new Event());
+        Screen.until("both are breaches", () -> groups().equals(List.of("Now breach (2)", "Unchanged (0)")));
+    }
+
+    @Test
     void whatIsPlayedAsItStandsSaysSo() {
         campaign.open("lake.rules").run("org.cantonment.workbench.adopting");
         Screen.until("there is nothing to adopt", () -> view.heading().contains("is played already"));

@@ -27,9 +27,13 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
 
 /** The view of eras. The squadron, its prices and its least changes were worked out by hand. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class ErasViewTest {
 
     private static final String RULES = """
@@ -196,6 +200,7 @@ class ErasViewTest {
         Screen.until("nothing is shown", () -> view.rows().isEmpty());
     }
 
+    @Order(Integer.MAX_VALUE)
     @Test
     void byDayAndByNight() {
         select(2, "Least change");

@@ -20,7 +20,7 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 
-/** Opens the campaign as it is saved on a desk of its own, adopts the book there, and tells what came of it. */
+/** Adopts the book in the campaign as it is saved, on a desk of its own, and tells what came of it. */
 final class AdoptingJob extends Job {
 
     /**
@@ -47,6 +47,7 @@ final class AdoptingJob extends Job {
 
     private static final long TELL_NANOS = 100_000_000L;
 
+    private final OwnDesk own;
     private final IFile file;
     private final String text;
     private final Consumer<Shown> taker;
@@ -54,12 +55,14 @@ final class AdoptingJob extends Job {
     /**
      * A question.
      *
+     * @param own where it is tried
      * @param file a book of rules
      * @param text its text as it is in the editor
      * @param taker called on the job's thread, also now and then with how far it is
      */
-    AdoptingJob(IFile file, String text, Consumer<Shown> taker) {
+    AdoptingJob(OwnDesk own, IFile file, String text, Consumer<Shown> taker) {
         super("Looking before adopting " + file.getName());
+        this.own = own;
         this.file = file;
         this.text = text;
         this.taker = taker;
@@ -76,10 +79,9 @@ final class AdoptingJob extends Job {
         CancelToken cancel = monitor::isCanceled;
         Path folder = file.getProject().getLocation().toPath();
         try {
-            CampaignDesk desk = CampaignDesk.open(folder, cancel, telling());
-            Proposal proposal = Proposal.of(desk, DeskLink.path(file), text, cancel);
-            taker.accept(new Shown(AdoptionText.heading(proposal), adopting(desk, proposal),
-                    AdoptingNodes.of(proposal.adoption())));
+            OwnDesk.Looked looked = own.look(folder, DeskLink.path(file), text, cancel, telling());
+            taker.accept(new Shown(AdoptionText.heading(looked.proposal()), adopting(looked.desk(), looked.proposal()),
+                    AdoptingNodes.of(looked.proposal().adoption())));
             return Status.OK_STATUS;
         } catch (Cancelled given) {
             taker.accept(Shown.nothing("Stopped."));

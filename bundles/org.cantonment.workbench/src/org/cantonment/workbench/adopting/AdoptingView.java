@@ -31,6 +31,7 @@ public final class AdoptingView extends ViewPart {
     private static final List<Column> COLUMNS = List.of(new Column("List", 80), new Column("Points", 22),
             new Column("Book", 24));
 
+    private final OwnDesk own = new OwnDesk();
     private AnswerTree tree;
     private Label heading;
     private Button again;
@@ -96,7 +97,7 @@ public final class AdoptingView extends ViewPart {
         }
         file = rules;
         Job[] mine = { null };
-        mine[0] = new AdoptingJob(rules, model.document().get(), newer -> tree.tree().getDisplay().asyncExec(() -> {
+        mine[0] = new AdoptingJob(own, rules, model.document().get(), newer -> tree.tree().getDisplay().asyncExec(() -> {
             if (job == mine[0]) {
                 show(newer);
             }

@@ -17,6 +17,7 @@ import org.cantonment.editor.api.Finding;
 import org.cantonment.editor.api.Judgement;
 import org.cantonment.editor.api.Taken;
 import org.cantonment.notation.Document;
+import org.cantonment.workbench.guests.GuestHouse;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.IPath;
@@ -30,7 +31,8 @@ final class CampaignGroup implements FileGroup {
 
     CampaignGroup(IProject project) {
         this.project = project;
-        desk = CampaignDesk.openUnjudged(project.getLocation().toPath(), CancelToken.NEVER, Progress.SILENT);
+        desk = CampaignDesk.openUnjudged(project.getLocation().toPath(), GuestHouse.instance().guests(),
+                CancelToken.NEVER, Progress.SILENT);
     }
 
     CampaignDesk desk() {

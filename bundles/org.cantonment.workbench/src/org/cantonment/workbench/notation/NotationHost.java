@@ -1,5 +1,6 @@
 package org.cantonment.workbench.notation;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +18,12 @@ import org.cantonment.editor.api.TextKind;
 import org.cantonment.editor.api.TokenNames;
 import org.cantonment.notation.Notation;
 import org.cantonment.notation.ide.BookIdeSetup;
+import org.cantonment.notation.ide.CheckHelp;
 import org.cantonment.notation.ide.Completion;
+import org.cantonment.notation.ide.Proposal;
 import org.cantonment.notation.text.Layout;
 import org.cantonment.workbench.Icons;
+import org.cantonment.workbench.guests.GuestHouse;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResourceChangeEvent;
@@ -41,6 +45,11 @@ public final class NotationHost implements LanguageHost {
         Notation.setUpBy(() -> new BookIdeSetup().createInjectorAndDoEMFRegistration());
         ResourcesPlugin.getWorkspace().addResourceChangeListener(event -> forget((IProject) event.getResource()),
                 IResourceChangeEvent.PRE_DELETE | IResourceChangeEvent.PRE_CLOSE);
+        GuestHouse.instance().guests().onChange(new JudgingAnew(this::groups)::soon);
+    }
+
+    private synchronized Map<IProject, CampaignGroup> groups() {
+        return Map.copyOf(groups);
     }
 
     private synchronized void forget(IProject project) {
@@ -68,7 +77,10 @@ public final class NotationHost implements LanguageHost {
 
     @Override
     public List<Suggestion> complete(XtextResource resource, String text, int offset) {
-        return injector().getInstance(Completion.class).at(resource, text, offset).stream()
+        List<Proposal> all = new ArrayList<>(
+                CheckHelp.proposals(text, offset, GuestHouse.instance().guests().known()));
+        all.addAll(injector().getInstance(Completion.class).at(resource, text, offset));
+        return all.stream()
                 .map(one -> new Suggestion(one.text(), one.description(), one.name() ? "name" : "word", one.offset()))
                 .toList();
     }
@@ -81,6 +93,11 @@ public final class NotationHost implements LanguageHost {
     @Override
     public String documentation(EObject thing) {
         return Documentation.of(thing);
+    }
+
+    @Override
+    public String documentation(String text, int offset) {
+        return CheckHelp.hover(text, offset, GuestHouse.instance().guests().known());
     }
 
     @Override

@@ -17,7 +17,7 @@ final class Sources {
     /** The most lines a hand-written source file may have. */
     static final int MOST_LINES = 600;
 
-    private static final Set<String> NOT_BY_HAND = Set.of("target", "bin", "src-gen", "xtext-gen", ".git");
+    private static final Set<String> NOT_BY_HAND = Set.of("target", "bin", "src-gen", "xtext-gen", "template", ".git");
     private static final Set<String> SOURCES = Set.of("java", "xtext", "mwe2");
     private static final Set<String> PLACES = Set.of("bundles", "releng", "examples");
 

@@ -1,0 +1,2 @@
+/** Expressions in rule books, from the text to the finding. */
+package org.cantonment.desk.tests.expressions;

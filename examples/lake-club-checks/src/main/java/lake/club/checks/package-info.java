@@ -1,0 +1,2 @@
+/** Checks of the lake club. */
+package lake.club.checks;

@@ -1,0 +1,2 @@
+/** Packs what an author of checks needs: a Maven repository, the reference, the example and a first page to read. */
+package org.cantonment.sdk;
