@@ -23,6 +23,8 @@ final class Words {
         root.addSubcommand("check", check());
         root.addSubcommand("points", points());
         root.addSubcommand("eras", eras());
+        root.addSubcommand("turnout", turnout());
+        root.addSubcommand("reach", reach());
         root.addSubcommand("adopt", adopt());
         root.addSubcommand("checks", checks());
         root.addSubcommand("format", format());
@@ -53,6 +55,33 @@ final class Words {
         spec.addOption(value("--next", "NUMBER", "Tell so many changes more, the next best ones; 0 to 9."));
         spec.addOption(value("--shelf", "SHELF", "Reckon with this shelf, and not with those of the list's player."));
         return spec.addPositional(one("0", "LIST|SHELF", "A file that ends in .list or .shelf."));
+    }
+
+    private static CommandSpec turnout() {
+        CommandSpec spec = command("turnout", "Tells whether what a player has can field a list: who stands where, what is"
+                + " to be built, and why what is short is short. Several lists: one choice of what is glued for all of them."
+                + " With --session and --round, and a folder: who lends what to whom on that evening.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/turnout.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there when the"
+                + " list is played."));
+        spec.addOption(value("--likeness", "LIKENESS", "Nothing less true than exact, kindred or stand-in; else whatever"
+                + " the club allows."));
+        spec.addOption(value("--session", "NAME", "Ask for this evening."));
+        spec.addOption(value("--round", "NUMBER", "Of this round."));
+        return spec.addPositional(paths("LIST", "Files that end in .list, or the campaign's folder."));
+    }
+
+    private static CommandSpec reach() {
+        CommandSpec spec = command("reach", "Tells how far a player's shelf is from every formation in every era, nearest"
+                + " first: with the fewest units and with the most.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/reach.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--era", "ERA", "Look into this era only."));
+        spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there now."));
+        spec.addPositional(one("0", "PLAYER", "The player's id, or what people call the player."));
+        return spec.addPositional(PositionalParamSpec.builder().index("1").arity("0..1").required(false).type(String.class)
+                .paramLabel("FOLDER").description("The campaign's folder; else the one you are in.").build());
     }
 
     private static CommandSpec adopt() {
