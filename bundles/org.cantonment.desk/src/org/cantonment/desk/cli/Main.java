@@ -95,8 +95,10 @@ public final class Main {
                     call.has("--reference"));
             case "turnout" -> new TurnoutCommand(terminal).run(call);
             case "reach" -> new ReachCommand(terminal).run(call);
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, adopt, checks, format or"
-                    + " roundup. Try '"
+            case "worth" -> new WorthCommand(terminal, call).run();
+            case "buy" -> new BuyCommand(terminal, call).run();
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, worth, buy, grow,"
+                    + " adopt, checks, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }
