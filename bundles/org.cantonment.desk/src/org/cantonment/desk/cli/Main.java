@@ -97,6 +97,7 @@ public final class Main {
             case "reach" -> new ReachCommand(terminal).run(call);
             case "worth" -> new WorthCommand(terminal, call).run();
             case "buy" -> new BuyCommand(terminal, call).run();
+            case "grow" -> new GrowCommand(terminal, call).run();
             default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, worth, buy, grow,"
                     + " adopt, checks, format or roundup. Try '"
                     + Words.NAME + " --help'.");

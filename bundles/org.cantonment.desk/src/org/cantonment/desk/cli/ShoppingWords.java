@@ -11,6 +11,7 @@ final class ShoppingWords {
     static void addTo(CommandSpec root) {
         root.addSubcommand("worth", worth());
         root.addSubcommand("buy", buy());
+        root.addSubcommand("grow", grow());
     }
 
     private static CommandSpec worth() {
@@ -32,6 +33,22 @@ final class ShoppingWords {
                 + " else half as much again."));
         market(spec);
         forms(spec, "buy");
+        return spec.addPositional(Words.one("0", "PLAYER", "A player, by name or id.")).addPositional(folder());
+    }
+
+    private static CommandSpec grow() {
+        CommandSpec spec = Words.command("grow", "Tells what a player should buy before which round, at least cost over all of"
+                + " them: each round's list, what is bought and built by then, the money.");
+        spec.addOption(Words.value("--rounds", "ROUNDS", "Which rounds, with commas: a round (3), a span (3-5); else all that"
+                + " are still to be played."));
+        spec.addOption(Words.value("--budgets", "MONEY", "What may be spent before each round, with commas, or one amount for"
+                + " each of them; else as the campaign or the player's wish says."));
+        spec.addOption(Words.flag("--saved", "What is left of these budgets may be spent later."));
+        spec.addOption(Words.value("--bench", "NUMBER", "Build at most so many parts before each round."));
+        spec.addOption(Words.flag("--compose", "Compose lists even for rounds that have one; else only for those that have"
+                + " none."));
+        sellers(spec);
+        forms(spec, "grow");
         return spec.addPositional(Words.one("0", "PLAYER", "A player, by name or id.")).addPositional(folder());
     }
 

@@ -26,7 +26,7 @@ public final class BuyText {
 
     /** "For Nib, round 1 and Nib, round 2, by prices of 2031-03-01 (as asked)." */
     public String heading() {
-        return "For " + PlanText.and(answer.shopper().aims().stream().map(Aim::title).toList()) + ", by prices of "
+        return "For " + answer.shopper().wants() + ", by prices of "
                 + answer.shops().day() + " (" + answer.shops().why() + ")" + answer.budget().map(most -> ", with "
                         + Cash.text(most)).orElse("") + ".";
     }

@@ -2,6 +2,7 @@ package org.cantonment.desk.shopping;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 import org.cantonment.buying.plan.Question;
@@ -57,6 +58,19 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
         }
         shelf.findings().stream().map(Finding::message).distinct().limit(MOST_REMARKS).forEach(all::add);
         return new Shopper(player.id(), title, shelf, aims, all);
+    }
+
+    /** All that is to be fielded, in words: "Nib, rounds 1 and 2". */
+    public String wants() {
+        List<String> rounds = aims.stream().map(Aim::list).flatMap(Optional::stream).filter(list -> list.player().isPresent()
+                && list.round().isPresent()).map(list -> String.valueOf(list.round().getAsInt())).toList();
+        List<String> words = new ArrayList<>();
+        if (rounds.size() > 1) {
+            words.add(title + ", rounds " + PlanText.and(rounds));
+        }
+        aims.stream().filter(aim -> rounds.size() < 2 || aim.list().filter(list -> list.round().isPresent()).isEmpty())
+                .forEach(aim -> words.add(aim.title()));
+        return words.size() < 2 ? PlanText.and(words) : String.join("; ", words);
     }
 
     /** What is to be fielded. */

@@ -85,7 +85,7 @@ public final class WorthText {
     public List<String> toPlayer(ToPlayer player) {
         Shopper shopper = answer.shopper().orElseThrow();
         List<String> lines = new ArrayList<>();
-        lines.add("To " + shopper.title() + ", for " + PlanText.and(shopper.aims().stream().map(Aim::title).toList()) + ":");
+        lines.add("To " + shopper.title() + ", for " + shopper.wants() + ":");
         lines.add("  Without it: " + player.without().map(this::plan).orElse("there is no way") + ".");
         lines.add("  With it on offer: " + plan(player.with()) + ".");
         lines.add("  To " + shopper.title() + " it " + player.saving().map(Cash::saving).orElse("is the only way") + ".");
