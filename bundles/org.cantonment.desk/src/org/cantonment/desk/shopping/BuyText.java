@@ -36,11 +36,12 @@ public final class BuyText {
         List<String> lines = new ArrayList<>();
         lines.add(heading());
         lines.add("");
-        answer.answer().plan().ifPresentOrElse(plan -> plan("Buy for ", plan, lines), () -> lines.addAll(none()));
+        answer.answer().plan().ifPresentOrElse(plan -> plan(plan, lead(plan), lines), () -> lines.addAll(none()));
         answer.left().forEach(left -> lines.add(left(left)));
         for (Plan other : answer.others()) {
             lines.add("");
-            plan("Next best, for ", other, lines);
+            plan(other, "Next best: " + Cash.text(other.total()) + ", " + Cash.text(other.total().minus(
+                    answer.answer().plan().orElseThrow().total())) + " more.", lines);
         }
         if (answer.answer().plan().isPresent()) {
             remarks().forEach(lines::add);
@@ -48,12 +49,17 @@ public final class BuyText {
         return lines;
     }
 
-    private void plan(String lead, Plan plan, List<String> lines) {
-        if (plan.purchases().isEmpty() && answer.left().isEmpty()) {
-            lines.add("Nothing need be bought: 0.00 " + answer.shops().currency() + ".");
-        } else {
-            lines.add(lead + Cash.text(plan.total()) + ". " + PlanText.proof(plan));
-        }
+    private String lead(Plan plan) {
+        return plan.purchases().isEmpty() ? nothing(plan) : "Buy for " + Cash.text(plan.total()) + ". " + PlanText.proof(plan);
+    }
+
+    private String nothing(Plan plan) {
+        return plan.fielded().isEmpty() ? "Nothing of it can be had." : "Nothing need be bought: everything for "
+                + titles(plan.fielded()) + " is there.";
+    }
+
+    private void plan(Plan plan, String lead, List<String> lines) {
+        lines.add(lead);
         lines.addAll(plans.orders(plan, 0));
         List<String> builds = plans.builds(plan, 0);
         if (!builds.isEmpty()) {
@@ -77,7 +83,9 @@ public final class BuyText {
         } else {
             lines.add("There is no plan.");
         }
-        answer.answer().findings().stream().map(Finding::message).distinct().forEach(lines::add);
+        answer.answer().findings().stream().filter(one -> !one.code().equals(Shops.NO_RATE)).map(Finding::message).distinct()
+                .forEach(lines::add);
+        answer.shops().leftOut().ifPresent(lines::add);
         lines.addAll(answer.shopper().remarks());
         return lines;
     }
@@ -87,7 +95,7 @@ public final class BuyText {
         if (left.together().isEmpty()) {
             return left.target().title() + (answer.stopped() ? ": was not reached in time."
                     : ": cannot be had, whatever it costs." + answer.why().getOrDefault(left.target().id(), List.of()).stream()
-                            .map(Finding::message).distinct().map(" "::concat).collect(Collectors.joining()));
+                            .filter(one -> !one.code().equals(Shops.NO_RATE)).map(Finding::message).distinct().map(" "::concat).collect(Collectors.joining()));
         }
         String beside = answer.answer().plan().map(Plan::fielded).orElse(List.of()).isEmpty() ? "" : "together with the others ";
         return left.target().title() + ": is beyond the budget; " + beside + "it would cost "
@@ -98,7 +106,7 @@ public final class BuyText {
     /** What was left out of account, and what was taken into it. */
     public List<String> remarks() {
         List<String> lines = new ArrayList<>();
-        answer.answer().findings().stream().map(Finding::message).distinct().limit(Shopper.MOST_REMARKS).forEach(lines::add);
+        answer.shops().leftOut().ifPresent(lines::add);
         lines.addAll(answer.shopper().remarks());
         if (answer.stopped()) {
             lines.add("The search was ended before it was through.");
@@ -117,8 +125,7 @@ public final class BuyText {
         Plan plan = found.get();
         String done = titles(plan.fielded());
         if (plan.purchases().isEmpty()) {
-            reply.say(plan.fielded().isEmpty() ? "Nothing can be had for the money."
-                    : "Nothing need be bought: everything for " + done + " is there.");
+            reply.say(nothing(plan));
         } else {
             reply.say(plans.boxes(plan.purchases()) + ", " + Cash.text(plan.total()) + (plan.proven() ? "" : " (best found)")
                     + ": " + done + " done.");

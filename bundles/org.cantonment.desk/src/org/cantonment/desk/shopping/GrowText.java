@@ -26,7 +26,7 @@ public final class GrowText {
     /** "Ombra, rounds 1, 2 and 3, by prices of 2031-03-01 (as asked); budgets as asked, saved up." */
     public String heading() {
         List<String> numbers = answer.steps().stream().map(step -> String.valueOf(step.round())).toList();
-        String money = answer.why().equals("no end of money") ? "no end of money" : "budgets " + answer.why()
+        String money = answer.why().equals(Purse.ENDLESS) ? Purse.ENDLESS : "budgets " + answer.why()
                 + (answer.saved() ? ", saved up" : ", not saved up");
         return answer.shopper().title() + (numbers.size() == 1 ? ", round " : ", rounds ") + PlanText.and(numbers)
                 + ", by prices of " + answer.shops().day() + " (" + answer.shops().why() + "); " + money + ".";
@@ -83,8 +83,7 @@ public final class GrowText {
 
     /** "Round 2, The first reeds: 57 of 60 points". */
     public String title(Step step) {
-        String name = "Round " + step.round();
-        return name + (step.title().isEmpty() || step.title().equalsIgnoreCase(name) ? "" : ", " + step.title())
+        return "Round " + step.round() + (step.title().isEmpty() ? "" : ", " + step.title())
                 + step.verdict().map(one -> ": " + one.points() + (step.limit().isPresent()
                         ? " of " + step.limit().getAsInt() : "") + " points").orElse("");
     }
@@ -105,6 +104,7 @@ public final class GrowText {
         for (Step step : answer.steps()) {
             step.breaches().forEach(finding -> lines.add("Round " + step.round() + " is not legal: " + finding.message()));
         }
+        answer.shops().leftOut().ifPresent(lines::add);
         lines.addAll(answer.shopper().remarks());
         return lines;
     }
@@ -115,7 +115,7 @@ public final class GrowText {
             lines.add(shortfall(growth.shortfall().get()));
         } else if (growth.answer().impossible()) {
             lines.add("There is no plan.");
-            growth.answer().findings().stream().map(Finding::message).distinct().forEach(lines::add);
+            growth.answer().findings().stream().filter(one -> !one.code().equals(Shops.NO_RATE)).map(Finding::message).distinct().forEach(lines::add);
         } else {
             lines.add("Stopped before a plan was found" + growth.answer().bound().map(bound -> "; nothing costs less than "
                     + Cash.text(bound)).orElse("") + ".");
@@ -149,8 +149,7 @@ public final class GrowText {
     /** What was taken into account, and left out. */
     public List<String> remarks() {
         List<String> lines = new ArrayList<>(answer.shopper().remarks());
-        answer.growth().ifPresent(growth -> growth.answer().findings().stream().map(Finding::message).distinct()
-                .limit(Shopper.MOST_REMARKS).forEach(lines::add));
+        answer.shops().leftOut().ifPresent(lines::add);
         if (answer.stopped()) {
             lines.add("The search was ended before it was through.");
         }

@@ -226,7 +226,7 @@ public final class Growing {
     private Step step(Turn turn, Optional<ForceList> list, Optional<ForceList> before) {
         Situation situation = turn.about().situation();
         Situation then = turn.written().isPresent() ? situation : before.map(situation::withBefore).orElse(situation);
-        return new Step(turn.round().number(), turn.round().title(), situation.points(), turn.written().isEmpty(), list,
+        return new Step(turn.round().number(), turn.round().label(), situation.points(), turn.written().isEmpty(), list,
                 list.map(one -> ListWords.of(one, turn.about().ruling().orElseThrow())).orElse(""),
                 list.map(one -> Judge.judge(turn.about().ruling().orElseThrow(), one, then)));
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.cantonment.domain.common.EraOrder;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Occasion;
-import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.range.Box;
 
 /** Why a box cannot be had on a day. */
@@ -19,10 +18,9 @@ final class NoPrice {
         Optional<Box> box = shops.market().catalogue().box(what);
         String title = shops.market().catalogue().title(what);
         LocalDate day = shops.day();
-        Optional<String> rate = shops.market().findings().stream().filter(one -> one.at().card().equals(what))
-                .map(Finding::message).findFirst();
-        if (rate.isPresent()) {
-            return title + ": " + rate.get();
+        if (shops.market().findings().stream().anyMatch(one -> one.at().card().equals(what))) {
+            return "What " + title + " costs is in another currency, and no rate says on " + day + " what that is in "
+                    + shops.currency() + ".";
         }
         if (box.isEmpty()) {
             return title + " is not on offer on " + day + ".";

@@ -19,6 +19,9 @@ import org.joda.money.Money;
  * @param why     who says so, in words
  */
 record Purse(List<Optional<Money>> budgets, boolean saved, String why) {
+    /** Nobody says what may be spent. */
+    static final String ENDLESS = "no end of money";
+
     Purse {
         budgets = List.copyOf(budgets);
     }
@@ -40,24 +43,27 @@ record Purse(List<Optional<Money>> budgets, boolean saved, String why) {
         return new Purse(budgets, saved, "as asked");
     }
 
-    /** As the rounds say; where none of them says anything, as the player wishes. Other currencies than this are passed over. */
+    /**
+     * As each round says, else as the player wishes. Amounts in other currencies than this are passed over.
+     *
+     * @param rounds in their order
+     */
     static Purse written(List<Round> rounds, List<Wish> wishes, CurrencyUnit currency) {
-        List<Optional<RoundBudget>> said = rounds.stream().map(Round::budget).map(one -> one.filter(budget ->
-                budget.money().getCurrencyUnit().equals(currency))).toList();
-        if (said.stream().anyMatch(Optional::isPresent)) {
-            return new Purse(said.stream().map(one -> one.map(RoundBudget::money)).toList(),
-                    said.stream().flatMap(Optional::stream).anyMatch(RoundBudget::saved), "as the campaign says");
-        }
         Optional<WishBudget> wished = wishes.stream().flatMap(wish -> wish.budgets().stream())
                 .filter(budget -> budget.money().getCurrencyUnit().equals(currency)).findFirst();
-        if (wished.isEmpty()) {
-            return new Purse(rounds.stream().map(round -> Optional.<Money>empty()).toList(), false, "no end of money");
-        }
-        WishBudget budget = wished.get();
         List<Optional<Money>> budgets = new ArrayList<>();
+        boolean saved = wished.filter(budget -> budget.saved() || !budget.perRound()).isPresent();
+        boolean said = false;
         for (int i = 0; i < rounds.size(); i++) {
-            budgets.add(Optional.of(budget.perRound() || i == 0 ? budget.money() : Money.zero(currency)));
+            Optional<RoundBudget> budget = rounds.get(i).budget().filter(one ->
+                    one.money().getCurrencyUnit().equals(currency));
+            boolean first = i == 0;
+            budgets.add(budget.map(RoundBudget::money).or(() -> wished.map(one -> one.perRound() || first ? one.money()
+                    : Money.zero(currency))));
+            said |= budget.isPresent();
+            saved |= budget.filter(RoundBudget::saved).isPresent();
         }
-        return new Purse(budgets, budget.saved() || !budget.perRound(), "as the player wishes");
+        return new Purse(budgets, saved, wished.isPresent() ? said ? "as the campaign says, else as the player wishes"
+                : "as the player wishes" : said ? "as the campaign says" : ENDLESS);
     }
 }

@@ -14,6 +14,7 @@ import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.stock.ledger.AsOf;
 import org.cantonment.stock.supply.Supply;
 
@@ -53,10 +54,12 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
         Supply shelf = Stores.of(meanings, shops.market().catalogue(), meanings.campaignOf(player.id())).at(AsOf.NOW)
                 .of(player.id());
         List<String> all = new ArrayList<>(remarks);
-        if (meanings.shelves().stream().noneMatch(one -> one.owners().contains(player.id()))) {
+        List<Shelf> own = meanings.shelves().stream().filter(one -> one.owners().contains(player.id())).toList();
+        if (own.isEmpty()) {
             all.add(title + " has no shelf here, so nothing is taken to be there.");
         }
-        shelf.findings().stream().map(Finding::message).distinct().limit(MOST_REMARKS).forEach(all::add);
+        Supply.of(shops.market().catalogue(), own).findings().stream().map(Finding::message).distinct().limit(MOST_REMARKS)
+                .forEach(all::add);
         return new Shopper(player.id(), title, shelf, aims, all);
     }
 

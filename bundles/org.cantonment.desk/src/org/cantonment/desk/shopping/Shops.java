@@ -36,6 +36,10 @@ import org.joda.money.CurrencyUnit;
  * @param why      why that day, in words
  */
 public record Shops(Market market, List<Range> ranges, CurrencyUnit currency, LocalDate day, String why) {
+    /** The code of what is said of each price that is left out. */
+    static final String NO_RATE = "buying.no-rate";
+    private static final int MOST_TOLD = 5;
+
     public Shops {
         ranges = List.copyOf(ranges);
     }
@@ -54,7 +58,8 @@ public record Shops(Market market, List<Range> ranges, CurrencyUnit currency, Lo
                 ? Optional.of(meanings.campaigns().get(0)) : Optional.empty());
         List<Shelf> shelves = meanings.shelves().stream().filter(shelf -> player.isEmpty()
                 || shelf.owners().contains(player.get())).toList();
-        CurrencyUnit currency = currency(meanings, player.isPresent() ? shelves : List.of(), errand);
+        CurrencyUnit currency = currency(meanings, player.isPresent() ? shelves : List.of(),
+                campaign, errand);
         Day day = day(meanings, campaign, shelves, errand);
         List<Rate> rates = campaign.map(Campaign::rates).orElseGet(() -> meanings.campaigns().stream()
                 .flatMap(one -> one.rates().stream()).toList());
@@ -62,6 +67,15 @@ public record Shops(Market market, List<Range> ranges, CurrencyUnit currency, Lo
                 Rates.on(rates, day.day(), currency));
         return new Shops(from(market, new Names(meanings).sellers(errand.from())), meanings.ranges(), currency, day.day(),
                 day.why());
+    }
+
+    /** What has a price that no rate turns into the currency, in a sentence; empty if nothing has. */
+    public Optional<String> leftOut() {
+        List<String> titles = market.findings().stream().map(finding -> market.catalogue().title(finding.at().card()))
+                .distinct().toList();
+        return titles.isEmpty() ? Optional.empty() : Optional.of("Left out, for no rate says on " + day + " what the price is in "
+                + currency + ": " + titles.stream().limit(MOST_TOLD).collect(Collectors.joining(", "))
+                + (titles.size() > MOST_TOLD ? " and " + (titles.size() - MOST_TOLD) + " more" : "") + ".");
     }
 
     private record Day(LocalDate day, String why) {
@@ -74,13 +88,15 @@ public record Shops(Market market, List<Range> ranges, CurrencyUnit currency, Lo
                 market.unpriced(), market.findings());
     }
 
-    private static CurrencyUnit currency(Meanings meanings, List<Shelf> shelves, Errand errand) throws Unclear {
+    private static CurrencyUnit currency(Meanings meanings, List<Shelf> shelves, Optional<Campaign> campaign, Errand errand)
+            throws Unclear {
         if (errand.currency().isPresent()) {
             return errand.currency().get();
         }
-        Optional<CurrencyUnit> ofShelf = shelves.stream().map(Shelf::currency).flatMap(Optional::stream).findFirst();
-        if (ofShelf.isPresent()) {
-            return ofShelf.get();
+        Optional<CurrencyUnit> said = shelves.stream().map(Shelf::currency).flatMap(Optional::stream).findFirst()
+                .or(() -> campaign.flatMap(Campaign::currency));
+        if (said.isPresent()) {
+            return said.get();
         }
         Set<CurrencyUnit> all = new TreeSet<>();
         for (Range range : meanings.ranges()) {
@@ -95,7 +111,7 @@ public record Shops(Market market, List<Range> ranges, CurrencyUnit currency, Lo
         }
         throw new Unclear(all.isEmpty() ? "No box here has a price, and nothing says in which currency to reckon."
                 : "Prices here are in " + all.stream().map(CurrencyUnit::getCode).collect(Collectors.joining(" and "))
-                        + ", and no shelf says in which to reckon: say it with '--in'.");
+                        + ", and neither shelf nor campaign says in which to reckon: say it with '--in'.");
     }
 
     private static Day day(Meanings meanings, Optional<Campaign> campaign, List<Shelf> shelves, Errand errand)

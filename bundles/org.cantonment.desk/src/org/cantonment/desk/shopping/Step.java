@@ -13,7 +13,7 @@ import org.cantonment.rules.Verdict;
  * A round of a growth plan.
  *
  * @param round    its number
- * @param title    what people call it
+ * @param title    what people call it beside its number; may be empty
  * @param limit    its limit of points
  * @param composed whether its list was composed, not written
  * @param list     what is fielded; empty if there is no plan

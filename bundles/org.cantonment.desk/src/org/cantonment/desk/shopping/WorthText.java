@@ -125,8 +125,7 @@ public final class WorthText {
         List<String> lines = new ArrayList<>();
         worth.findings().stream().filter(one -> worth.price().isPresent() && !one.code().equals("worth.no-singles"))
                 .map(Finding::message).forEach(lines::add);
-        answer.shops().market().findings().stream().map(Finding::message).distinct().limit(Shopper.MOST_REMARKS)
-                .forEach(lines::add);
+        answer.shops().leftOut().filter(one -> worth.price().isPresent()).ifPresent(lines::add);
         answer.shopper().ifPresent(one -> lines.addAll(one.remarks()));
         return lines;
     }
