@@ -26,6 +26,7 @@ final class Words {
         root.addSubcommand("turnout", turnout());
         root.addSubcommand("reach", reach());
         root.addSubcommand("shelf", shelf());
+        ShoppingWords.addTo(root);
         root.addSubcommand("adopt", adopt());
         root.addSubcommand("checks", checks());
         root.addSubcommand("format", format());
@@ -131,22 +132,22 @@ final class Words {
         return spec.addPositional(one("0", "FOLDER", "The campaign's folder."));
     }
 
-    private static CommandSpec command(String name, String description) {
+    static CommandSpec command(String name, String description) {
         CommandSpec spec = CommandSpec.create().name(name);
         spec.usageMessage().description(description);
         return spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
                 .description("Say how this is used.").build());
     }
 
-    private static OptionSpec flag(String name, String description) {
+    static OptionSpec flag(String name, String description) {
         return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
     }
 
-    private static OptionSpec value(String name, String label, String description) {
+    static OptionSpec value(String name, String label, String description) {
         return OptionSpec.builder(name).type(String.class).paramLabel(label).description(description).build();
     }
 
-    private static PositionalParamSpec one(String index, String label, String description) {
+    static PositionalParamSpec one(String index, String label, String description) {
         return PositionalParamSpec.builder().index(index).arity("1").required(true).type(String.class)
                 .paramLabel(label).description(description).build();
     }
