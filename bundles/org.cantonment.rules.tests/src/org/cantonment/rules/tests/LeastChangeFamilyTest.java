@@ -30,6 +30,7 @@ class LeastChangeFamilyTest {
     private int compared;
     private int changed;
     private int hopeless;
+    private int open;
 
     @Test
     void noChangeIsBetterAtLarge() {
@@ -37,8 +38,8 @@ class LeastChangeFamilyTest {
             SmallCase small = new SmallCase(seed);
             compare("seed " + seed, small, Fielding.ALL);
         }
-        assertTrue(compared > CASES / 3 && changed > CASES / 5 && hopeless > 3,
-                compared + " compared, " + changed + " changed, " + hopeless + " hopeless");
+        assertTrue(compared > CASES / 3 && changed > CASES / 5 && hopeless > 3 && open < CASES / 10,
+                compared + " compared, " + changed + " changed, " + hopeless + " hopeless, " + open + " open");
     }
 
     @Test
@@ -47,14 +48,16 @@ class LeastChangeFamilyTest {
             SmallCase small = new SmallCase(seed);
             compare("owned, seed " + seed, small, small.fielding());
         }
-        assertTrue(compared > CASES / 3 && changed > CASES / 5 && hopeless > 3,
-                compared + " compared, " + changed + " changed, " + hopeless + " hopeless");
+        assertTrue(compared > CASES / 3 && changed > CASES / 5 && hopeless > 3 && open < CASES / 10,
+                compared + " compared, " + changed + " changed, " + hopeless + " hopeless, " + open + " open");
     }
 
     private void compare(String name, SmallCase small, Fielding fielding) {
         ForceList list = list(small);
         Found found = LeastChange.search(small.after, small.before, list, small.situation, fielding, 1, 20_000);
-        assertTrue(found.complete(), name);
+        // Where formations might be put in without end, it stops and only says what can be no change.
+        open += found.complete() ? 0 : 1;
+        assertTrue(found.complete() || found.answers().isEmpty(), name);
         Answer answer = found.answers().isEmpty() ? null : found.answers().get(0);
         AllChanges.Best best = new AllChanges(small, fielding, answer == null ? MOST_MOVED : answer.moved(),
                 MOST_LISTS).run();
@@ -64,6 +67,7 @@ class LeastChangeFamilyTest {
         compared++;
         if (answer == null) {
             hopeless++;
+            assertTrue(best.moved >= found.bound(), name + " " + best.lists);
             assertEquals(Long.MAX_VALUE, best.moved, name + " " + best.lists);
             return;
         }

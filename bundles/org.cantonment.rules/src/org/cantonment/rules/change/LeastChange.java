@@ -29,6 +29,10 @@ import org.cantonment.rules.view.Situation;
  * a number are moved with what they are paid for; what a formula adds to a price is not, as it hangs on the rest of the
  * list. Beyond {@value Variants#MOST} ways to take a unit, those with more options are left out.
  *
+ * <p>Of one kind a change puts in at most {@value Bound#MOST_OF_ONE} in one place. It puts in at most
+ * {@value State#MOST_FORMATIONS} formations, and into one another down to a fifth; if nothing else does, the search does not
+ * say that it is complete.
+ *
  * <p>How it stays exact: every breach becomes a {@link Need}, a set of edits of which every legal list holds enough, and
  * the search branches over the edits of one need, each standing for all changes with it and without those before it. So
  * no change is looked at twice and none is missed. What a state must at least come to is known from its needs, each a
@@ -106,9 +110,12 @@ public final class LeastChange {
             put(item.expansion());
             put(look(child, item.cost()));
         }
-        boolean complete = queue.isEmpty() || answers.size() >= wanted;
-        long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
-        if (!complete && answers.isEmpty()) {
+        // That there is none at all can only be said if nothing was left out.
+        boolean cut = answers.isEmpty() && queue.isEmpty() && board.curtailed() < Long.MAX_VALUE;
+        boolean complete = !cut && (queue.isEmpty() || answers.size() >= wanted);
+        long bound = cut ? Cost.moved(board.curtailed())
+                : queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
+        if (!complete && !cut && answers.isEmpty()) {
             dive(root);
         }
         return new Found(answers, complete, bound);
