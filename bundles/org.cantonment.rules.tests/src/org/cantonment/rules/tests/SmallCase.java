@@ -61,10 +61,18 @@ final class SmallCase {
     final Ruling before;
     final Ruling after;
     final Situation situation;
+    /** What its rules ask in expressions; null if they ask nothing. */
+    final SpokenRules spoken;
     private final Random random;
 
     SmallCase(long seed) {
+        this(seed, false);
+    }
+
+    /** @param speaks whether its rules ask in expressions, too */
+    SmallCase(long seed, boolean speaks) {
         random = new Random(seed);
+        spoken = speaks ? new SpokenRules(random) : null;
         formations = random.nextInt(3) > 0;
         supports = formations && random.nextInt(3) == 0;
         gone = random.nextInt(UNITS + 1) - 1;
@@ -72,14 +80,15 @@ final class SmallCase {
         for (int u = 0; u < UNITS; u++) {
             boolean two = random.nextInt(3) == 0;
             kits.add(new Kit(new int[] {price(), two ? 3 + price() : 0}, new int[] {price(), two ? 3 + price() : 0},
-                    random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, random.nextInt(6) == 0 ? 2 : 0,
+                    random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, random.nextInt(6) == 0 && (spoken == null || !spoken.asksOwnPoints) ? 2 : 0,
                     random.nextInt(2)));
             owned[u] = random.nextInt(4);
         }
         BookOf book = book();
         before = Court.ruling(Court.in("B/Before"), book);
         after = Court.ruling(Court.in("B/After"), book);
-        situation = Situation.BARE.withPoints(6 + random.nextInt(18), Optional.empty());
+        Situation bare = Situation.BARE.withPoints(6 + random.nextInt(18), Optional.empty());
+        situation = speaks ? bare.withBefore(spoken.before()) : bare;
         for (int s = 0; s < (formations ? 1 + random.nextInt(2) : 1); s++) {
             squads.add(new Squad(formations && random.nextInt(6) == 0 ? 2 : 1, rows()));
         }
@@ -119,6 +128,9 @@ final class SmallCase {
         for (int l = 0; l < random.nextInt(3); l++) {
             book.limit("L" + l, limit());
         }
+        for (int l = 0; spoken != null && l < 1 + random.nextInt(2); l++) {
+            book.limit("E" + l, spoken.limit(this::limit));
+        }
         return book;
     }
 
@@ -142,6 +154,9 @@ final class SmallCase {
         }
         if (kit.dearer > 0) {
             lines.add(dearer(kit.dearer, kit.beyond));
+        }
+        if (spoken != null) {
+            lines.addAll(spoken.surcharges(u));
         }
         if (u == gone) {
             lines.add(available().to("Before"));
