@@ -23,7 +23,7 @@ final class Board {
     static final Comparator<Edit> ORDER = Comparator.comparingInt(Edit::position).thenComparingInt(Edit::id);
 
     /** Formations that a change puts into formations that it puts in, and so on. */
-    private static final int DEEPEST = 4;
+    static final int DEEPEST = 4;
 
     private final ForceList list;
     private final Situation situation;
@@ -34,6 +34,7 @@ final class Board {
     private final Map<Part, EditMaker> makers = new HashMap<>();
     private final Map<Edit, List<Place>> added = new HashMap<>();
     private final List<Edit> written = new ArrayList<>();
+    private long curtailed = Long.MAX_VALUE;
 
     /** @param owned whether what a player owns is asked, too */
     Board(Ruling now, Ruling written, Situation situation, ForceList list, boolean owned) {
@@ -145,6 +146,16 @@ final class Board {
     /** The group of a written entry, or null. */
     Group group(Id entry) {
         return byEntry.get(entry);
+    }
+
+    /** Notes that a change of this cost was not followed any further, since it had become too large. */
+    void curtail(long cost) {
+        curtailed = Math.min(curtailed, cost);
+    }
+
+    /** What changes that were not followed cost at the least; {@link Long#MAX_VALUE} if all were. */
+    long curtailed() {
+        return curtailed;
     }
 
     /** All that may be done to the written list, in order. */

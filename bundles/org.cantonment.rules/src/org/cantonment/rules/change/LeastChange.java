@@ -25,9 +25,18 @@ import org.cantonment.rules.view.Situation;
  * them, also into formations that were put in; other strengths and options; the successor in a unit's place; and an entry
  * no longer held to its billet. A unit that goes from one formation to another is taken out there and put in here. What
  * stands in a formation that is written with a number changes in all of them. Not considered are names: what is put in
- * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation. Surcharges beyond
- * a number are moved with what they are paid for; what a formula adds to a price is not, as it hangs on the rest of the
- * list. Beyond {@value Variants#MOST} ways to take a unit, those with more options are left out.
+ * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation. Beyond
+ * {@value Variants#MOST} ways to take a unit, those with more options are left out.
+ *
+ * <p>What is moved: what is taken out, at the price that it had in the list as written; what is put in, at the price that
+ * it has in the list that comes of it; a unit that only gets another strength or other options, the difference that these
+ * make by themselves. So what a formula adds to a price is moved with the unit that goes or comes, and a formula that adds
+ * more or less to a unit that stays, since something else goes or comes, moves nothing. Surcharges beyond a number are moved
+ * with those of a unit that are beyond it. Nothing is moved below 0 points.
+ *
+ * <p>Of one kind a change puts in at most {@value Bound#MOST_OF_ONE} in one place. It puts in at most
+ * {@value State#MOST_FORMATIONS} formations, and into one another down to a fifth; if nothing else does, the search does not
+ * say that it is complete.
  *
  * <p>How it stays exact: every breach becomes a {@link Need}, a set of edits of which every legal list holds enough, and
  * the search branches over the edits of one need, each standing for all changes with it and without those before it. So
@@ -107,9 +116,12 @@ public final class LeastChange {
             put(item.expansion());
             put(look(child, item.cost()));
         }
-        boolean complete = queue.isEmpty() || answers.size() >= wanted;
-        long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
-        if (!complete && answers.isEmpty()) {
+        // That there is none at all can only be said if nothing was left out.
+        boolean cut = answers.isEmpty() && queue.isEmpty() && board.curtailed() < Long.MAX_VALUE;
+        boolean complete = !cut && (queue.isEmpty() || answers.size() >= wanted);
+        long bound = cut ? Cost.moved(board.curtailed())
+                : queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
+        if (!complete && !cut && answers.isEmpty()) {
             dive(root, Math.min(most, MOST_DIVE));
         }
         return new Found(answers, complete, bound);
