@@ -25,9 +25,9 @@ import org.junit.jupiter.api.Test;
 class LeastChangeFamilyTest {
 
     private static final int CASES = 200;
-    private static final int SPOKEN_CASES = 300;
+    private static final int SPOKEN_CASES = 200;
     private static final int MOST_SPOKEN = 200;
-    private static final int MOST_SPOKEN_LISTS = 1_000;
+    private static final int MOST_SPOKEN_LISTS = 3_000;
     private static final int MORE_UNITS = 3;
     private static final int MOST_LISTS = 300;
     private static final int MOST_MOVED = 10;
