@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Action;
@@ -100,10 +101,10 @@ final class Difference {
             in.add(new Edit("Add " + words, words + " in", List.of(new SetCount(was.id(), is.count()))));
         }
         if (!is.what().equals(was.what())) {
-            String name = many(is.count(), name(now, is));
+            String name = many(is.count(), name(now, is)) + extras(is);
             String old = name(before, was);
             others.add(new Edit("Take " + name + " instead of " + old, name + " for " + old,
-                    List.of(new ReplaceUnit(was.id(), is.what(), is.strength()))));
+                    withOptions(new ReplaceUnit(was.id(), is.what(), is.strength()), is)));
             return;
         }
         if (!is.strength().equals(was.strength()) && is.strength().isPresent()) {
@@ -137,6 +138,18 @@ final class Difference {
                 ? unit.options().get(option).title() : option;
     }
 
+    /** What comes without options is given those that the entry has. */
+    private static List<Action> withOptions(Action comes, Entry entry) {
+        List<Action> actions = new ArrayList<>(List.of(comes));
+        entry.options().forEach(taken -> actions.add(new SetOption(entry.id(), taken.option(), taken.count())));
+        return actions;
+    }
+
+    private String extras(Entry entry) {
+        return entry.options().isEmpty() ? "" : entry.options().stream()
+                .map(taken -> many(taken.count(), option(entry, taken.option()))).collect(Collectors.joining(", ", " with ", ""));
+    }
+
     // What a change has added bears a plus sign in its id.
     private void fresh(Id parent, String where, Body body) {
         body.entries().forEach(entry -> fresh(parent, where, false, entry));
@@ -145,10 +158,10 @@ final class Difference {
 
     private void fresh(Id parent, String where, boolean support, Entry entry) {
         if (entry.id().text().indexOf('+') >= 0) {
-            String words = many(entry.count(), name(now, entry));
+            String words = many(entry.count(), name(now, entry)) + extras(entry);
             String to = support ? " as support" : where.isEmpty() ? "" : " to " + where;
-            in.add(new Edit("Add " + words + to, words + " in", List.of(new AddUnit(parent, support, entry.billet(),
-                    entry.what(), entry.strength(), entry.count()))));
+            in.add(new Edit("Add " + words + to, words + " in", withOptions(new AddUnit(parent, support, entry.billet(),
+                    entry.what(), entry.strength(), entry.count()), entry)));
         }
         String name = entry.label().isEmpty() ? now.title(entry.what()) : entry.label();
         fresh(entry.id(), name, entry.body());

@@ -1,12 +1,10 @@
 package org.cantonment.notation.text;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Action;
@@ -35,8 +33,6 @@ import org.eclipse.xtext.util.ITextRegion;
 /** Turns what an engine would change in a list into changes of its text; whole lines come and go. */
 public final class MendWriter {
 
-    private static final Pattern SUPPORT = Pattern.compile("^[ .]*support\\R");
-
     private final String text;
     private final LineStarts lines;
     private final Map<Id, EObject> places;
@@ -54,40 +50,35 @@ public final class MendWriter {
 
     /** @return the mend as changes of the text; without any if one of its changes cannot be written here */
     public TextMend write(Mend mend) {
-        List<TextChange> changes = new ArrayList<>();
-        for (Action action : mend.actions()) {
-            List<TextChange> part = write(action);
+        List<Written> changes = new ArrayList<>();
+        for (MendSteps.Step step : MendSteps.of(mend.actions())) {
+            List<TextChange> part = write(step);
             if (part.isEmpty()) {
                 return new TextMend(mend.label(), List.of());
             }
-            changes.addAll(part);
+            part.forEach(change -> changes.add(new Written(change, rank(step.action()))));
         }
-        return new TextMend(mend.label(), together(changes));
+        return new TextMend(mend.label(), Written.together(changes));
     }
 
-    /** What is put in at one place becomes one change, in the order of the actions; what is added may have parts. */
-    private static List<TextChange> together(List<TextChange> changes) {
-        Map<Integer, TextChange> inserts = new LinkedHashMap<>();
-        List<TextChange> others = new ArrayList<>();
-        for (TextChange change : changes) {
-            if (change.length() > 0) {
-                others.add(change);
-            } else {
-                inserts.merge(change.offset(), change,
-                        (first, then) -> new TextChange(first.offset(), 0, joined(first.text(), then.text())));
-            }
+    /** What belongs to what lies deeper stands before what is added beside that; supports stand last. */
+    private int rank(Action action) {
+        if (!(action instanceof AddUnit unit)) {
+            return Integer.MIN_VALUE;
         }
-        others.addAll(inserts.values());
-        return others;
+        String[] path = unit.parent().text().split("\\+");
+        EObject parent = places.get(Id.of(path[0]));
+        boolean support = path.length > 1 ? path[1].startsWith("support-") : unit.support();
+        boolean headed = support && parent != null && support(parent).isPresent();
+        return parent == null ? 0 : support && !headed ? 1 - 2 * depth(parent) : -2 * depth(headed ? support(parent).get() : parent);
     }
 
-    // One heading is enough for all supports that come to one place.
-    private static String joined(String first, String then) {
-        Matcher heading = SUPPORT.matcher(then);
-        return heading.find() && first.contains(heading.group()) ? first + then.substring(heading.end()) : first + then;
+    private static Optional<Line> support(EObject parent) {
+        return parent.eContents().stream().filter(SupportHere.class::isInstance).map(Line.class::cast).findFirst();
     }
 
-    private List<TextChange> write(Action action) {
+    private List<TextChange> write(MendSteps.Step step) {
+        Action action = step.action();
         if (action instanceof RemoveEntry remove) {
             return entry(remove.entry()).map(this::without).orElse(List.of());
         }
@@ -101,10 +92,10 @@ public final class MendWriter {
             return entry(option.entry()).map(entry -> option(entry, option)).orElse(List.of());
         }
         if (action instanceof ReplaceUnit unit) {
-            return entry(unit.entry()).map(entry -> replace(entry, unit)).orElse(List.of());
+            return entry(unit.entry()).map(entry -> replace(entry, unit, options(step))).orElse(List.of());
         }
         if (action instanceof AddUnit unit) {
-            return add(unit);
+            return add(unit, options(step));
         }
         if (action instanceof MoveEntry move) {
             return move.billet().flatMap(billet -> entry(move.entry()).map(entry -> pin(entry, billet)))
@@ -183,16 +174,21 @@ public final class MendWriter {
         return last.getOffset() + last.getLength();
     }
 
+    private static String options(MendSteps.Step step) {
+        return step.options().stream().filter(option -> option.count() > 0)
+                .map(option -> ", " + amount(option.count()) + option.option()).collect(Collectors.joining());
+    }
+
     private static String amount(int count) {
         return count == 1 ? "" : count + " ";
     }
 
-    private List<TextChange> replace(Entry entry, ReplaceUnit unit) {
+    private List<TextChange> replace(Entry entry, ReplaceUnit unit, String options) {
         List<TextChange> changes = new ArrayList<>();
         region(entry, ForcePackage.Literals.ENTRY__WHAT).ifPresent(at -> {
             int end = endOfOptions(entry);
             String strength = unit.strength().isPresent() ? " of " + unit.strength().getAsInt() : "";
-            changes.add(new TextChange(at.getOffset(), end - at.getOffset(), unit.unit().name() + strength));
+            changes.add(new TextChange(at.getOffset(), end - at.getOffset(), unit.unit().name() + strength + options));
         });
         return changes;
     }
@@ -216,7 +212,7 @@ public final class MendWriter {
     }
 
     // The id of what was added by an earlier action is that of its place, a plus sign and what was added.
-    private List<TextChange> add(AddUnit unit) {
+    private List<TextChange> add(AddUnit unit, String options) {
         String[] path = unit.parent().text().split("\\+");
         EObject parent = places.get(Id.of(path[0]));
         if (parent == null) {
@@ -228,8 +224,7 @@ public final class MendWriter {
         for (int i = 1; i <= path.length; i++) {
             boolean here = i == path.length;
             if (here ? unit.support() : path[i].startsWith("support-")) {
-                Optional<Line> support = i > 1 ? Optional.empty() : parent.eContents().stream()
-                        .filter(SupportHere.class::isInstance).map(Line.class::cast).findFirst();
+                Optional<Line> support = i > 1 ? Optional.empty() : support(parent);
                 below = support.isPresent() ? support.get() : below;
                 if (here && support.isEmpty()) {
                     added.append(dots(depth)).append("support").append(lineEnd());
@@ -241,6 +236,7 @@ public final class MendWriter {
         unit.billet().ifPresent(billet -> added.append(billet).append(": "));
         added.append(amount(unit.count())).append(unit.unit().name());
         unit.strength().ifPresent(strength -> added.append(" of ").append(strength));
+        added.append(options);
         return List.of(insertBelow(below, added.append(lineEnd()).toString()));
     }
 

@@ -93,6 +93,51 @@ class MendWriterTest {
     }
 
     @Test
+    void whatIsAddedOrReplacedIsWrittenWithItsOptions() {
+        Id squadron = Id.of("Mine+Lake/Squadron");
+        Mend mend = new Mend("mend", List.of(
+                new ReplaceUnit(Id.of("Mine#2"), Id.of("Lake/Gun-Troop"), OptionalInt.of(3)),
+                new SetOption(Id.of("Mine#2"), "Long-Guns", 2),
+                new AddUnit(Id.of("Mine"), false, Optional.empty(), Id.of("Lake/Squadron"), OptionalInt.empty(), 1),
+                new AddUnit(squadron, false, Optional.empty(), Id.of("Lake/Gun-Troop"), OptionalInt.of(2), 1),
+                new SetOption(Id.of("Mine+Lake/Squadron+Lake/Gun-Troop-2"), "Mast", 1),
+                new AddUnit(squadron, false, Optional.empty(), Id.of("Lake/Gun-Troop"), OptionalInt.of(2), 1),
+                new SetOption(Id.of("Mine+Lake/Squadron+Lake/Gun-Troop-2/2"), "Long-Guns", 4)));
+        assertEquals("""
+                list Mine under Lake
+                Squadron   # the first
+                  . Gun-Troop of 3, 2 Long-Guns
+                  . 2 Gun-Troop
+                support
+                  . Tender
+                Squadron
+                  . Gun-Troop of 2, Mast
+                  . Gun-Troop of 2, 4 Long-Guns
+                """, TextChange.apply(LIST, list.write(mend).changes()));
+    }
+
+    @Test
+    void whatIsAddedStandsInWhatItBelongsToWhereAllEndsAtOnce() {
+        Document other = desk.put("open.list", "list Open under Lake\nSquadron\n  . Gun-Troop");
+        Mend mend = new Mend("mend", List.of(
+                new AddUnit(Id.of("Open"), true, Optional.empty(), Id.of("Lake/Tender"), OptionalInt.of(1), 1),
+                new AddUnit(Id.of("Open"), false, Optional.empty(), Id.of("Lake/Squadron"), OptionalInt.empty(), 1),
+                new AddUnit(Id.of("Open+Lake/Squadron"), false, Optional.empty(), Id.of("Lake/Gun-Troop"),
+                        OptionalInt.of(2), 1),
+                new AddUnit(Id.of("Open#1"), false, Optional.empty(), Id.of("Lake/Gun-Troop"), OptionalInt.of(2), 2)));
+        assertEquals("""
+                list Open under Lake
+                Squadron
+                  . Gun-Troop
+                  . 2 Gun-Troop of 2
+                Squadron
+                  . Gun-Troop of 2
+                support
+                  . Tender of 1
+                """, TextChange.apply(other.text(), other.write(mend).changes()));
+    }
+
+    @Test
     void aCountIsWrittenOrPutIn() {
         assertEquals(LIST.replace("2 Gun-Troop\n", "3 Gun-Troop\n"), after(new SetCount(Id.of("Mine#3"), 3)));
         assertEquals(LIST.replace(". Gun-Troop of", ". 4 Gun-Troop of"), after(new SetCount(Id.of("Mine#2"), 4)));
