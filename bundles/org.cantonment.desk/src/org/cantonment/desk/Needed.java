@@ -18,7 +18,7 @@ import org.cantonment.desk.files.TextReading;
  * Which books of a folder must be read to answer for some of them. Nothing refers into a list, a shelf or a week; a list
  * is judged by the lists of the same player, and may be one of two that say they are the same; a round may ask whether a
  * shelf can field it. So of the lists only those are read whose first line names what the first line of a list asked about
- * names, and of the shelves likewise, if checks of others may ask about them.
+ * names, and of the shelves likewise, if checks of others may ask about them; all shelves and weeks, if a round does.
  */
 final class Needed {
     /** A round that asks what stands on the table, for which shelves must be known. */

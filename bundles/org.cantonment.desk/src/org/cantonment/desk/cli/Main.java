@@ -95,10 +95,11 @@ public final class Main {
                     call.has("--reference"));
             case "turnout" -> new TurnoutCommand(terminal).run(call);
             case "reach" -> new ReachCommand(terminal).run(call);
+            case "shelf" -> new ShelfCommand(terminal).run(call);
             case "worth" -> new WorthCommand(terminal, call).run();
             case "buy" -> new BuyCommand(terminal, call).run();
             case "grow" -> new GrowCommand(terminal, call).run();
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, worth, buy, grow,"
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, shelf, worth, buy, grow,"
                     + " adopt, checks, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };

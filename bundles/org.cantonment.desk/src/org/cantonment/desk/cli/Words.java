@@ -25,6 +25,7 @@ final class Words {
         root.addSubcommand("eras", eras());
         root.addSubcommand("turnout", turnout());
         root.addSubcommand("reach", reach());
+        root.addSubcommand("shelf", shelf());
         ShoppingWords.addTo(root);
         root.addSubcommand("adopt", adopt());
         root.addSubcommand("checks", checks());
@@ -83,6 +84,20 @@ final class Words {
         spec.addPositional(one("0", "PLAYER", "The player's id, or what people call the player."));
         return spec.addPositional(PositionalParamSpec.builder().index("1").arity("0..1").required(false).type(String.class)
                 .paramLabel("FOLDER").description("The campaign's folder; else the one you are in.").build());
+    }
+
+    private static CommandSpec shelf() {
+        CommandSpec spec = command("shelf", "Makes a shelf of a table of comma-separated values, or a table of a shelf.");
+        spec.addOption(value("--to", "FILE", "Where it is to go; a table without it goes to standard output."));
+        spec.addOption(value("--of", "PLAYER", "Whose the new shelf is, as in 'P-Heron', or 'the club'."));
+        spec.addOption(value("--in", "CURRENCY", "The currency of the new shelf, as in EUR."));
+        spec.addOption(value("--on", "DATE", "The day of the new shelf, as in 2031-04-15."));
+        spec.addOption(flag("--replace", "Put the table's things in the place of those on a shelf that is there."));
+        spec.addOption(OptionSpec.builder("--map").type(String[].class).arity("1").paramLabel("COLUMN=FIELD").description(
+                "What a column holds: thing, count, certainty, state, loose, paid, on, from, printing, built, lost, left,"
+                        + " note, oddment, worth or nothing. Kept in the shelf.").build());
+        spec.addPositional(one("0", "import|export", "Which way."));
+        return spec.addPositional(one("1", "FILE", "The table, or the shelf."));
     }
 
     private static CommandSpec adopt() {

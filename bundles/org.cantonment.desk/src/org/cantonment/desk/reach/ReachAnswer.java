@@ -80,6 +80,11 @@ public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> row
                         || ListTitle.player(player.id(), meanings).equalsIgnoreCase(word)).findFirst();
     }
 
+    /** What is within reach now, in all eras. */
+    public static ReachAnswer now(Meanings meanings, Player player, CancelToken cancel) throws Unclear {
+        return of(meanings, player, AsOf.NOW, Optional.empty(), cancel, Progress.SILENT);
+    }
+
     /**
      * Asks.
      *

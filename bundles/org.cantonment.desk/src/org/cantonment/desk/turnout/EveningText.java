@@ -28,7 +28,7 @@ public final class EveningText {
         String lent = lenders == 0 ? "nobody need lend anything" : lenders == 1 ? "one lends" : lenders + " lend";
         return answer.session() + " of round " + answer.round() + ": " + (answer.evening().lacking() == 0
                 ? "all " + answer.lists().size() + " lists can be played, " : answer.evening().lacking()
-                        + " pieces are short, ") + lent + '.';
+                        + (answer.evening().lacking() == 1 ? " piece is short, " : " pieces are short, ")) + lent + '.';
     }
 
     /** All of it, a line for each thing. */

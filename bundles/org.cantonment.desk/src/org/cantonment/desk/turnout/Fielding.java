@@ -212,7 +212,7 @@ public final class Fielding {
                             + " has no shelf here.");
                 } else if (borrowing.come() < borrowing.asked()) {
                     remarks.add("Of " + borrowing.asked() + " " + what + " that are to be borrowed from " + from + ", only "
-                            + borrowing.come() + " are there.");
+                            + borrowing.come() + (borrowing.come() == 1 ? " is there." : " are there."));
                 }
             }
         }

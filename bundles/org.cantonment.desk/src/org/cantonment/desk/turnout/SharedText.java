@@ -19,7 +19,7 @@ public final class SharedText {
     public String heading() {
         int lacking = shared.together().lacking();
         return shared.lists().size() + " lists, one choice of what is glued: " + (lacking == 0 ? "all of them can be fielded."
-                : lacking + " pieces are short in all.");
+                : lacking + (lacking == 1 ? " piece is" : " pieces are") + " short in all.");
     }
 
     /** All of it: the choice, then each list. */

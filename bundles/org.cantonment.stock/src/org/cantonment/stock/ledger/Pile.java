@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.range.Certainty;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.shelf.Holding;
 import org.cantonment.domain.shelf.Shelf;
@@ -37,10 +36,7 @@ final class Pile {
 
     /** What so many of a thing are, whatever it is: a box its contents, a part its frames. */
     static Supply things(Catalogue catalogue, Id what, int count, Optional<LocalDate> came) {
-        Holding holding = new Holding(LAID.line(1), Certainty.KNOWN, count, what, List.of(), Optional.empty(),
-                Optional.empty(), came, Optional.empty(), Optional.empty(), List.of(), List.of());
-        return Supply.of(catalogue, List.of(new Shelf(LAID, false, List.of(), Optional.empty(), Optional.empty(),
-                List.of(holding), List.of(), List.of(), List.of())));
+        return Supply.of(catalogue, List.of(Shelf.plain(LAID, List.of(Holding.plain(LAID.line(1), count, what, came)))));
     }
 
     void put(Supply more) {
