@@ -3,19 +3,23 @@ package org.cantonment.benchmarks;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 
 import com.google.ortools.Loader;
 
 import org.cantonment.buying.formulate.Formulation;
+import org.cantonment.buying.growth.Brief;
+import org.cantonment.buying.growth.Composer;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.solve.Limits;
-import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.references.buying.Campaigns;
 import org.cantonment.references.buying.Errand;
 import org.cantonment.references.buying.Errands;
 import org.cantonment.references.buying.ScipModel;
@@ -40,6 +44,7 @@ final class Buying {
         size(200, 150, 3, rows);
         size(500, 300, 6, rows);
         size(2_000, 1_000, 6, rows);
+        rows.add(growth());
         rows.add(cancel());
         return rows;
     }
@@ -65,7 +70,7 @@ final class Buying {
             start = System.nanoTime();
             Solver.solve(programme, Limits.WIDE, CancelToken.NEVER, Progress.SILENT);
             ours.add(System.nanoTime() - start);
-            List<Programme> parts = Solver.reduced(programme, Preference.NONE);
+            List<Programme> parts = Solver.reduced(programme);
             start = System.nanoTime();
             parts.forEach(part -> ScipModel.solve(part, LIMIT));
             reference.add(System.nanoTime() - start);
@@ -82,6 +87,26 @@ final class Buying {
             worst = worst == null || row.ratio() > worst.ratio() ? row : worst;
         }
         return worst;
+    }
+
+    /** Eight rounds with composed lists, from the wish to the proven plan, beside what is allowed. */
+    private static Row growth() {
+        List<Long> times = new ArrayList<>();
+        for (long seed = 0; seed < SEEDS; seed++) {
+            Errand errand = Errands.large(200, 150, 3, seed);
+            Question about = errand.question();
+            List<Brief> briefs = Campaigns.rounds(errand, 8, seed);
+            long start = System.nanoTime();
+            Composer.Composed composed = Composer.compose(briefs, CancelToken.NEVER);
+            Question question = new Question(about.market(), about.shelves(), composed.targets(),
+                    Collections.nCopies(8, Stage.OPEN), false, Map.of());
+            Answer answer = plan(question, CancelToken.NEVER);
+            times.add(System.nanoTime() - start);
+            if (!answer.impossible() && !answer.plan().orElseThrow().proven()) {
+                throw new IllegalStateException("The growth plan was not proven with seed " + seed);
+            }
+        }
+        return Row.at(0.5, "growth plan, 8 rounds composed, ms (10000 allowed)", times, List.of(10_000_000_000L));
     }
 
     /** The longest that a search still took after it was cancelled, at several moments, beside what is allowed. */

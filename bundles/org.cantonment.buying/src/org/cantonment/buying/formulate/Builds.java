@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-import org.cantonment.buying.formulate.Formulation.BuildKey;
+import org.cantonment.buying.formulate.BuildKey;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;

@@ -19,9 +19,7 @@ import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.likeness.Conversion;
-import org.cantonment.stock.supply.Way;
 
 /** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
 public final class Formulation {
@@ -165,27 +163,6 @@ public final class Formulation {
         return programme;
     }
 
-    /**
-     * How many there are of something.
-     *
-     * @param least from 0
-     */
-    public record Between(long least, long most) {
-
-        /** None or more. */
-        public static final Between ANY = new Between(0, Long.MAX_VALUE);
-
-        /** The same, but no fewer than these. */
-        public Between atLeast(long other) {
-            return new Between(Math.max(least, other), most);
-        }
-
-        /** The same, but no more than these. */
-        public Between atMost(long other) {
-            return new Between(least, Math.min(most, other));
-        }
-    }
-
     /** The programme where of some wares, by their lines, so many are bought in all stages together. */
     public Programme within(Map<Id, Between> bounds) {
         ProgrammeMaker more = new ProgrammeMaker(programme);
@@ -306,30 +283,5 @@ public final class Formulation {
     /** What the orders of a stage cost. */
     public Paid paid(long[] values, int stage) {
         return purchases.paid(values, stage);
-    }
-
-    /** What orders cost, in the least unit of the currency of account. */
-    public record Paid(long goods, long sending, long off) {
-
-        /** What is paid in all. */
-        public long total() {
-            return goods + sending - off;
-        }
-    }
-
-    /** A part and how it is built. */
-    public record BuildKey(Id part, Fixing fixing, Id build, Map<Id, Integer> gives) implements Comparable<BuildKey> {
-
-        BuildKey(Pool pool, Way way) {
-            this(pool.part(), pool.fixing(), way.build(), new TreeMap<>(way.gives()));
-        }
-
-        @Override
-        public int compareTo(BuildKey other) {
-            int order = part.compareTo(other.part);
-            order = order != 0 ? order : build.compareTo(other.build);
-            order = order != 0 ? order : fixing.compareTo(other.fixing);
-            return order != 0 ? order : gives.toString().compareTo(other.gives.toString());
-        }
     }
 }

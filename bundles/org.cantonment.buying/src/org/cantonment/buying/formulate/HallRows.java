@@ -58,7 +58,8 @@ final class HallRows {
                     node(number, wants.target().stage(), union, needed);
                 }
             } else {
-                new FlowRows(formulation, maker, number, choices.column(number), wants, part.stream().map(groups::get).toList()).add();
+                List<NeedGroup> own = part.stream().map(groups::get).toList();
+                new FlowRows(formulation, maker, number, choices.column(number), wants, own).add();
             }
         }
     }

@@ -193,7 +193,7 @@ final class Purchases {
         }
     }
 
-    Formulation.Paid paid(long[] values, int stage) {
+    Paid paid(long[] values, int stage) {
         long goods = 0;
         for (int w = 0; w < wares.size(); w++) {
             if (columns[w][stage] != Formulation.NONE) {
@@ -208,6 +208,6 @@ final class Purchases {
                 off += rows.off(values);
             }
         }
-        return new Formulation.Paid(goods, sending, off);
+        return new Paid(goods, sending, off);
     }
 }

@@ -104,7 +104,7 @@ public final class Composer {
             Verdict verdict = Judge.judge(brief.ruling(), list, brief.situation().withCancel(cancel));
             if (!verdict.legal()) {
                 refusals.learn(draft, verdict);
-            } else if (had.add(plain(brief, list))) {
+            } else if (verdict.points() >= brief.least() && had.add(plain(brief, list))) {
                 legal.put(name, list);
             }
         }

@@ -8,6 +8,7 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation;
+import org.cantonment.buying.formulate.Paid;
 import org.cantonment.buying.growth.Growth.Account;
 import org.cantonment.buying.growth.Growth.Advice;
 import org.cantonment.buying.growth.Growth.Shortfall;
@@ -96,7 +97,7 @@ public final class Grower {
         Money available = question.stages().get(stage).budget().orElseThrow();
         if (question.saved()) {
             for (int s = 0; s < stage; s++) {
-                Formulation.Paid paid = helped.paid(values, s);
+                Paid paid = helped.paid(values, s);
                 available = available.plus(question.stages().get(s).budget().orElseThrow())
                         .minus(Money.ofMinor(currency, paid.total()));
             }

@@ -10,7 +10,7 @@ import java.util.Queue;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation;
-import org.cantonment.buying.formulate.Formulation.Between;
+import org.cantonment.buying.formulate.Between;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-import org.cantonment.buying.formulate.Formulation.BuildKey;
+import org.cantonment.buying.formulate.BuildKey;
 import org.cantonment.buying.formulate.Shares;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;

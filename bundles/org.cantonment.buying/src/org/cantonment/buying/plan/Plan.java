@@ -22,7 +22,8 @@ import org.joda.money.Money;
  * @param bound nothing costs less
  */
 public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> buildings, List<Conversions> conversions,
-        List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled, Money bound) {
+        List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled,
+        Money bound) {
 
     public Plan {
         purchases = List.copyOf(purchases);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation;
+import org.cantonment.buying.formulate.BuildKey;
 import org.cantonment.buying.formulate.Shares;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.solve.Outcome;
@@ -59,9 +60,8 @@ final class PlanReader {
                 .after(purchases, buildings());
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), conversions(), fielded,
-                turnouts, leftovers(purchases, buildings, turnouts),
-                total, proven, outcome.settled(), bound);
+        return new Plan(purchases, orders, plain(buildings), conversions(), fielded, turnouts,
+                leftovers(purchases, buildings, turnouts), total, proven, outcome.settled(), bound);
     }
 
     private List<Purchase> purchases() {
@@ -83,7 +83,7 @@ final class PlanReader {
 
     private List<Building> buildings() {
         List<Building> buildings = new ArrayList<>();
-        List<Map<Formulation.BuildKey, Long>> built = formulation.built(values);
+        List<Map<BuildKey, Long>> built = formulation.built(values);
         for (int s = 0; s < built.size(); s++) {
             int stage = s;
             built.get(s).forEach((key, count) -> buildings.add(

@@ -55,7 +55,7 @@ final class ColumnReductions {
     }
 
     private void fix(int j) {
-        int worth = draft.worth(j);
+        long cost = draft.cost(j);
         boolean harms = false;
         useful[j] = 0;
         for (int k = 0; k < rows[j].length; k++) {
@@ -65,13 +65,13 @@ final class ColumnReductions {
                 useful[j] = Math.max(useful[j], SafeBound.ceil(Math.max(0, missing[rows[j][k]]), factor));
             }
         }
-        if (worth >= 0) {
+        if (cost >= 0) {
             useful[j] += draft.lower[j];
             draft.cut(j, Math.max(draft.lower[j], useful[j]));
         } else {
             useful[j] = Long.MAX_VALUE;
         }
-        if (worth <= 0 && !harms) {
+        if (cost <= 0 && !harms) {
             draft.raise(j, draft.upper[j]);
         }
     }
@@ -79,7 +79,7 @@ final class ColumnReductions {
     private void dominate() {
         List<Integer> live = new ArrayList<>();
         for (int j = 0; j < draft.n; j++) {
-            if (!draft.fixed(j) && draft.worth(j) >= 0) {
+            if (!draft.fixed(j) && draft.cost(j) >= 0) {
                 live.add(j);
             }
         }
@@ -116,13 +116,9 @@ final class ColumnReductions {
         return shortest;
     }
 
-    /**
-     * Whether one of j in place of one of k costs no more and helps each row as much. Of two that cost the same the earlier
-     * is preferred.
-     */
+    /** Whether one of j in place of one of k costs no more and helps each row as much; of two that are alike the first does. */
     private boolean betters(int j, int k) {
-        int order = draft.compare(j, k);
-        if (order > 0 || order == 0 && j > k && (draft.worth(j) != 0 || same(j, k))) {
+        if (draft.cost(j) > draft.cost(k) || draft.cost(j) == draft.cost(k) && j > k && same(j, k)) {
             return false;
         }
         int p = 0;

@@ -7,7 +7,6 @@ import java.util.List;
 final class Draft {
 
     final Programme programme;
-    final List<long[]> tiers;
     final int n;
     final long[] lower;
     final long[] upper;
@@ -15,9 +14,8 @@ final class Draft {
     boolean impossible;
     boolean changed;
 
-    Draft(Programme programme, List<long[]> tiers) {
+    Draft(Programme programme) {
         this.programme = programme;
-        this.tiers = tiers;
         n = programme.columns().size();
         lower = programme.columns().stream().mapToLong(Column::lower).toArray();
         upper = programme.columns().stream().mapToLong(Column::upper).toArray();
@@ -47,22 +45,8 @@ final class Draft {
         }
     }
 
-    /** How column j compares with column k by cost, then by each of the tiers. */
-    int compare(int j, int k) {
-        int order = Long.compare(programme.columns().get(j).cost(), programme.columns().get(k).cost());
-        for (int t = 0; order == 0 && t < tiers.size(); t++) {
-            order = Long.compare(tiers.get(t)[j], tiers.get(t)[k]);
-        }
-        return order;
-    }
-
-    /** Whether one more of column j is worse, better or all one: 1, -1, 0. */
-    int worth(int j) {
-        int sign = Long.signum(programme.columns().get(j).cost());
-        for (int t = 0; sign == 0 && t < tiers.size(); t++) {
-            sign = Long.signum(tiers.get(t)[j]);
-        }
-        return sign;
+    long cost(int j) {
+        return programme.columns().get(j).cost();
     }
 
     /** The least that a row's sum can be. */

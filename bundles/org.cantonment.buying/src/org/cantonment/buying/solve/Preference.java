@@ -25,6 +25,11 @@ public record Preference(List<long[]> tiers, int[] first) {
         return tiers.isEmpty() && first.length == 0;
     }
 
+    /** The tiers of a part of the programme. */
+    List<long[]> tiers(int[] columns) {
+        return tiers.stream().map(tier -> Arrays.stream(columns).mapToLong(j -> tier[j]).toArray()).toList();
+    }
+
     /** The columns to prefer in a part of the programme, by their numbers there. */
     int[] order(int[] columns) {
         Map<Integer, Integer> numbers = new HashMap<>();

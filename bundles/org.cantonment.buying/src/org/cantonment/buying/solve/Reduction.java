@@ -17,16 +17,25 @@ record Reduction(boolean impossible, long[] fixed, List<Part> parts) {
     private static final int ROUNDS = 30;
 
     /** A part of the programme, and the numbers of its columns in the whole. */
-    record Part(Programme programme, int[] columns, List<long[]> tiers) {
+    record Part(Programme programme, int[] columns) {
     }
 
-    static Reduction of(Programme programme, List<long[]> tiers) {
-        Draft draft = new Draft(programme, tiers);
+    static Reduction of(Programme programme) {
+        return of(programme, true);
+    }
+
+    /** What the rows alone decide: no values are lost for which all rows hold. */
+    static Reduction byRows(Programme programme) {
+        return of(programme, false);
+    }
+
+    private static Reduction of(Programme programme, boolean byCost) {
+        Draft draft = new Draft(programme);
         draft.changed = true;
         for (int round = 0; round < ROUNDS && draft.changed && !draft.impossible; round++) {
             draft.changed = false;
             RowReductions.apply(draft);
-            if (!draft.impossible) {
+            if (!draft.impossible && byCost) {
                 ColumnReductions.apply(draft);
             }
             if (!draft.changed && !draft.impossible) {
@@ -95,11 +104,7 @@ record Reduction(boolean impossible, long[] fixed, List<Part> parts) {
             renamed.add(renamed(draft, row, number));
         }
         int[] which = columns.stream().mapToInt(Integer::intValue).toArray();
-        List<long[]> tiers = new ArrayList<>();
-        for (long[] tier : draft.tiers) {
-            tiers.add(Arrays.stream(which).mapToLong(j -> tier[j]).toArray());
-        }
-        return new Part(new Programme(own, renamed), which, tiers);
+        return new Part(new Programme(own, renamed), which);
     }
 
     private static Row renamed(Draft draft, Row row, Map<Integer, Integer> number) {

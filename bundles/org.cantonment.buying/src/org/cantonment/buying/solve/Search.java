@@ -84,7 +84,7 @@ final class Search {
     }
 
     Outcome run() {
-        Place place = root();
+        Place place = begin();
         while (place != null && !stopped) {
             place = visit(place);
             if (place == null && !stopped) {
@@ -100,6 +100,16 @@ final class Search {
         }
         return new Outcome(best == null ? Outcome.State.IMPOSSIBLE : Outcome.State.PROVEN, best, bestCost, bestCost,
                 nodes, tableau.pivots(), true);
+    }
+
+    /** Looks at the first place only. */
+    Outcome root() {
+        Place place = begin();
+        if (place != null) {
+            visit(place);
+        }
+        return new Outcome(Outcome.State.STOPPED, best, bestCost, Math.min(open.least(bound), bestCost), nodes,
+                tableau.pivots(), false);
     }
 
     /** The programme with its bounds narrowed to values that can cost so much at the most. */
@@ -121,7 +131,7 @@ final class Search {
         return new Programme(narrow, rows);
     }
 
-    private Place root() {
+    private Place begin() {
         for (int j = 0; j < n; j++) {
             if (lower[j] > upper[j]) {
                 return null;
@@ -177,11 +187,11 @@ final class Search {
         }
         long known = place.bound();
         if (end == DualSimplex.End.IMPOSSIBLE) {
-            if (safe.refutes(tableau, ray(), lower, upper)) {
+            if (safe.refutes(tableau, RowWeights.ray(tableau, simplex), lower, upper)) {
                 return null;
             }
         } else {
-            double[] weights = duals();
+            double[] weights = RowWeights.duals(tableau);
             if (place.depth() == 0) {
                 rootWeights = weights;
             }
@@ -234,7 +244,7 @@ final class Search {
 
     private void keepBearing(List<Row> cuts) {
         Set<Row> bearing = new HashSet<>();
-        double[] weights = duals();
+        double[] weights = RowWeights.duals(tableau);
         for (int i = 0; i < tableau.rows(); i++) {
             if (weights[i] > 1e-9) {
                 bearing.add(tableau.row(i));
@@ -250,39 +260,6 @@ final class Search {
             tableau.lower[j] = lower[j];
             tableau.upper[j] = upper[j];
         }
-    }
-
-    private double[] duals() {
-        double[] weights = new double[tableau.rows()];
-        for (int j = 0; j < n; j++) {
-            int variable = tableau.outside[j];
-            if (variable >= n) {
-                weights[variable - n] = Math.max(0, tableau.costs[j]) * tableau.scale(variable - n);
-            }
-        }
-        return weights;
-    }
-
-    private double[] ray() {
-        double[] weights = new double[tableau.rows()];
-        int r = simplex.blocked();
-        double sign = simplex.tooLow() ? -1 : 1;
-        double most = 0;
-        for (int j = 0; j < n; j++) {
-            int variable = tableau.outside[j];
-            if (variable >= n) {
-                weights[variable - n] = Math.max(0, sign * tableau.t[r][j]) * tableau.scale(variable - n);
-                most = Math.max(most, weights[variable - n]);
-            }
-        }
-        if (tableau.basic[r] >= n) {
-            weights[tableau.basic[r] - n] = tableau.scale(tableau.basic[r] - n);
-            most = Math.max(most, weights[tableau.basic[r] - n]);
-        }
-        for (int i = 0; i < weights.length && most > 0; i++) {
-            weights[i] /= most;
-        }
-        return weights;
     }
 
     private void read() {

@@ -14,13 +14,7 @@ public final class Solver {
 
     /** Least cost. Never throws when it is cancelled: it then says the best so far, and the bound. */
     public static Outcome solve(Programme programme, Limits limits, CancelToken cancel, Progress progress) {
-        return solve(programme, Preference.NONE, limits, cancel, progress);
-    }
-
-    /** Least cost, and among the values of least cost those that are preferred. */
-    public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
-            Progress progress) {
-        Reduction reduction = Reduction.of(programme, preference.tiers());
+        Reduction reduction = Reduction.of(programme);
         if (reduction.impossible()) {
             return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, 0, 0, true);
         }
@@ -31,21 +25,27 @@ public final class Solver {
             all.put(i, new Search(part, null, Search.Mode.FIRST, all.rest(limits), cancel, progress).run());
         }
         for (int i = 0; i < parts && !all.impossible(); i++) {
-            Reduction.Part part = reduction.parts().get(i);
-            Search search = new Search(part.programme(), all.start(i), Search.Mode.CUTTING, all.rest(limits), cancel, progress);
-            Outcome outcome = search.run();
-            if (outcome.state() == Outcome.State.PROVEN && !preference.isNone()) {
-                outcome = new Ties(part, preference.order(part.columns()), outcome, cancel).settle(search);
-            }
-            all.put(i, outcome);
+            Programme part = reduction.parts().get(i).programme();
+            all.put(i, new Search(part, all.start(i), Search.Mode.CUTTING, all.rest(limits), cancel, progress).run());
             progress.at(i + 1, parts, "searching");
         }
         return all.outcome();
     }
 
+    /**
+     * Least cost, and among the values of least cost those that are preferred. The cost is proven first; then, from what was
+     * found, the rest is sought with all values still there that could be preferred.
+     */
+    public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
+            Progress progress) {
+        Outcome least = solve(programme, limits, cancel, progress);
+        return least.state() == Outcome.State.PROVEN && !preference.isNone()
+                ? Ties.settle(programme, preference, least, cancel) : least;
+    }
+
     /** What is left of a programme once it is reduced, in parts that share nothing: what the search itself works on. */
-    public static List<Programme> reduced(Programme programme, Preference preference) {
-        return Reduction.of(programme, preference.tiers()).parts().stream().map(Reduction.Part::programme).toList();
+    public static List<Programme> reduced(Programme programme) {
+        return Reduction.of(programme).parts().stream().map(Reduction.Part::programme).toList();
     }
 
     /** What has been found of the parts. */

@@ -15,31 +15,51 @@ import org.cantonment.domain.common.Progress;
 final class Ties {
 
     /** Exchanges times the size of the table. */
-    private static final long WORK = 25_000_000;
+    private static final long WORK = 40_000_000;
 
-    private final List<long[]> tiers;
-    private final int[] order;
     private final CancelToken cancel;
-    private final Outcome begun;
+    private final long cost;
     private long[] best;
     private long nodes;
     private long pivots;
     private long left;
     private boolean settled = true;
 
-    Ties(Reduction.Part part, int[] order, Outcome begun, CancelToken cancel) {
-        this.tiers = part.tiers();
-        this.order = order;
-        this.begun = begun;
+    private Ties(Programme part, long[] start, CancelToken cancel) {
         this.cancel = cancel;
-        best = begun.values();
-        long size = (long) (part.programme().rows().size() + 4) * (part.programme().columns().size() + 1);
+        best = start;
+        cost = part.cost(start);
+        long size = (long) (part.rows().size() + 4) * (part.columns().size() + 1);
         left = Math.max(100, WORK / size);
     }
 
-    Outcome settle(Search search) {
-        Programme programme = search.narrowed(begun.cost());
-        programme = keeping(programme, begun.cost());
+    /** Goes on from values that are proven to cost least. */
+    static Outcome settle(Programme programme, Preference preference, Outcome least, CancelToken cancel) {
+        Reduction reduction = Reduction.byRows(programme);
+        long[] values = reduction.fixed().clone();
+        long nodes = least.nodes();
+        long pivots = least.pivots();
+        boolean settled = true;
+        for (Reduction.Part part : reduction.parts()) {
+            long[] start = Arrays.stream(part.columns()).mapToLong(j -> least.values()[j]).toArray();
+            Ties ties = new Ties(part.programme(), start, cancel);
+            ties.settle(part.programme(), preference.tiers(part.columns()), preference.order(part.columns()));
+            for (int k = 0; k < start.length; k++) {
+                values[part.columns()[k]] = ties.best[k];
+            }
+            nodes += ties.nodes;
+            pivots += ties.pivots;
+            settled &= ties.settled;
+        }
+        return new Outcome(Outcome.State.PROVEN, values, least.cost(), least.bound(), nodes, pivots, settled);
+    }
+
+    private void settle(Programme part, List<long[]> tiers, int[] order) {
+        Search first = new Search(part, best, Search.Mode.CUTTING, new Limits(left, 2), cancel, Progress.SILENT);
+        long rooted = first.root().pivots();
+        pivots += rooted;
+        left -= rooted / 2;
+        Programme programme = keeping(first.narrowed(cost), cost);
         for (long[] tier : tiers) {
             if (settled && free(programme)) {
                 Programme asked = costing(programme, tier);
@@ -54,8 +74,6 @@ final class Ties {
                 programme = fixing(programme, column, best[column]);
             }
         }
-        return new Outcome(begun.state(), best, begun.cost(), begun.bound(), begun.nodes() + nodes,
-                begun.pivots() + pivots, settled);
     }
 
     private static boolean free(Programme programme) {

@@ -175,7 +175,7 @@ public final class LeastChange {
         Needs needs = new Needs(board, state, draft);
         Set<Id> lacking = stock.lacking(draft.list(), verdict.legal());
         if (verdict.legal() && lacking.isEmpty()) {
-            long exact = state.exact();
+            long exact = state.exact(draft);
             return new Look(state, new Answer(draft.actions(), Cost.moved(exact), Cost.units(exact), draft.list(),
                     verdict), exact, null);
         }

@@ -1,16 +1,12 @@
 package org.cantonment.rules.change;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Contingent;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Muster;
@@ -26,7 +22,6 @@ final class Needs {
     private final State state;
     private final Draft draft;
     private final List<Edit> open;
-    private final Map<Part, Muster> musters = new HashMap<>();
 
     Needs(Board board, State state, Draft draft) {
         this.board = board;
@@ -62,22 +57,13 @@ final class Needs {
 
     /** A part of the changed list, laid out. */
     Muster muster(Part part) {
-        Muster muster = musters.get(part);
-        if (muster == null) {
-            Body body = draft.list().body();
-            for (Contingent some : draft.list().contingents()) {
-                body = some.id().equals(part.id()) ? some.body() : body;
-            }
-            muster = Muster.of(part.now(), part.id(), body);
-            musters.put(part, muster);
-        }
-        return muster;
+        return draft.muster(part);
     }
 
     /** What is kept and must stay so: bounds, and the limit of points. */
     List<Need> kept(Verdict verdict) {
         List<Need> kept = new ArrayList<>();
-        if (blurred() || board.parts().get(0).fluid()) {
+        if (blurred() || board.fluid()) {
             return kept;
         }
         Part part = board.parts().get(0);
@@ -122,7 +108,7 @@ final class Needs {
         if (code.startsWith("support.") || code.equals("unit.loose")) {
             return new SupportNeeds(this).of(part(finding));
         }
-        if (code.startsWith("points.") && board.parts().stream().anyMatch(Part::fluid)) {
+        if (code.startsWith("points.") && board.fluid()) {
             return anything();
         }
         if (code.equals("points.over") && board.situation().points().isPresent()) {

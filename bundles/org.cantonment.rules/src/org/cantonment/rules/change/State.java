@@ -216,9 +216,14 @@ final class State {
         return edit.group() != null ? edit.group().above() : edit.place().above();
     }
 
-    /** What the finished change costs, as a {@link Cost}. */
-    long exact() {
-        return cost(this::weight, true);
+    /** What the finished change costs, as a {@link Cost}, with what formulas add to what it puts in. */
+    long exact(Draft draft) {
+        long exact = cost(this::weight, true);
+        long more = 0;
+        for (Draft.Put put : draft.puts()) {
+            more += draft.more(put) * put.count() * weight(put.edit());
+        }
+        return Cost.of(Cost.moved(exact) + more, Cost.units(exact));
     }
 
     private long cost(ToLongFunction<Edit> weights, boolean whole) {
