@@ -115,8 +115,7 @@ final class BuyingBar {
         Optional<Id> what = box.getSelectionIndex() < 1 ? Optional.empty()
                 : Optional.of(Id.of(boxes.get(box.getSelectionIndex() - 1).word()));
         List<String> words = choices.stream().map(Choice::word).filter(chosen::contains).toList();
-        return Optional.of(new Wish(new Errand(words, List.of(), List.of(), on, Optional.empty()), budget.getText(), next,
-                what));
+        return Optional.of(new Wish(Errand.of(words, on), budget.getText(), next, what));
     }
 
     /** Offers what can be chosen; a choice is kept as long as it is the same player's. */
