@@ -73,7 +73,8 @@ final class SmallCase {
     SmallCase(long seed, boolean speaks) {
         random = new Random(seed);
         spoken = speaks ? new SpokenRules(random) : null;
-        formations = random.nextInt(3) > 0;
+        // Every change is looked at beside the search, and expressions leave more of them open.
+        formations = speaks ? random.nextInt(4) == 0 : random.nextInt(3) > 0;
         supports = formations && random.nextInt(3) == 0;
         gone = random.nextInt(UNITS + 1) - 1;
         difference = random.nextBoolean();
@@ -87,7 +88,7 @@ final class SmallCase {
         BookOf book = book();
         before = Court.ruling(Court.in("B/Before"), book);
         after = Court.ruling(Court.in("B/After"), book);
-        Situation bare = Situation.BARE.withPoints(6 + random.nextInt(18), Optional.empty());
+        Situation bare = Situation.BARE.withPoints(6 + random.nextInt(speaks ? 12 : 18), Optional.empty());
         situation = speaks ? bare.withBefore(spoken.before()) : bare;
         for (int s = 0; s < (formations ? 1 + random.nextInt(2) : 1); s++) {
             squads.add(new Squad(formations && random.nextInt(6) == 0 ? 2 : 1, rows()));
@@ -100,7 +101,7 @@ final class SmallCase {
 
     private List<Written> rows() {
         List<Written> rows = new ArrayList<>();
-        int many = random.nextInt(4);
+        int many = spoken == null ? random.nextInt(4) : 1 + random.nextInt(2);
         for (int i = 0; i < many; i++) {
             int unit = random.nextInt(UNITS);
             Kit kit = kits.get(unit);
@@ -125,7 +126,7 @@ final class SmallCase {
         if (supports) {
             book.support("S", Span.of(random.nextInt(2), 1), 1, random.nextBoolean() ? "F" : null, "U" + any());
         }
-        for (int l = 0; l < random.nextInt(3); l++) {
+        for (int l = 0; l < random.nextInt(spoken == null ? 3 : 2); l++) {
             book.limit("L" + l, limit());
         }
         for (int l = 0; spoken != null && l < 1 + random.nextInt(2); l++) {

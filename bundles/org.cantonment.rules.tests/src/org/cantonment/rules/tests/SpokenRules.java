@@ -53,7 +53,7 @@ final class SpokenRules {
         asksOwnPoints = random.nextBoolean();
         for (int u = 0; u < UNITS; u++) {
             before[u] = random.nextInt(3);
-            if (random.nextInt(4) == 0) {
+            if (random.nextInt(3) == 0) {
                 tolls.add(new Toll(u, random.nextBoolean(), 1 + random.nextInt(4), random.nextInt(3) == 0,
                         random.nextInt(UNITS), 1 + random.nextInt(2)));
             }
@@ -97,8 +97,8 @@ final class SpokenRules {
     /** The lines of a limit: something that must always be so, or a plain line that holds under a condition. */
     Line[] limit(Supplier<Line> plain) {
         Expression one = asked();
-        return switch (random.nextInt(5)) {
-            case 0 -> new Line[] {provided(one), plain.get()};
+        return switch (random.nextInt(6)) {
+            case 0, 3 -> new Line[] {provided(one), plain.get()};
             case 1 -> new Line[] {let("Wanted", one), always(new Logic(false,
                     List.of(new Negation(new NameUse("Wanted", Type.YES_NO)), asked())))};
             case 2 -> new Line[] {provided(one), always(asked())};

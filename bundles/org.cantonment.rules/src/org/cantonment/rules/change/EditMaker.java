@@ -112,11 +112,13 @@ final class EditMaker {
 
     private static Delta gone(Node node, long price, long weight) {
         long most = node.unit() == null ? 0 : Prices.surcharge(node.unit());
-        return new Delta(node.choice().id(), -weight, -(price + most) * weight, -price * weight);
+        long least = Charges.least(node.choice(), price, node.strength());
+        return new Delta(node.choice().id(), -weight, -(price + most) * weight, -least * weight);
     }
 
-    private static Delta come(UnitView unit, long price, long weight) {
-        return new Delta(unit.id(), weight, price * weight, (price + Prices.surcharge(unit)) * weight);
+    private static Delta come(Variant variant, long weight) {
+        UnitView unit = variant.unit();
+        return new Delta(unit.id(), weight, variant.least() * weight, (variant.points() + Prices.surcharge(unit)) * weight);
     }
 
     private Edit fate(Kind kind, Group group, Variant variant, long moved, int units, List<Delta> deltas) {
@@ -131,7 +133,7 @@ final class EditMaker {
         boolean legal = variants.offered(is);
         for (Variant variant : variants.of(node.unit(), some -> prices.altered(node, some))) {
             if (!legal || !variants.alike(is, variant)) {
-                long more = (variant.points() - price) * weight;
+                long more = (variant.least() - is.least()) * weight;
                 group.fates().add(fate(Kind.ALTER, group, variant, prices.altered(node, variant), 1,
                         List.of(new Delta(node.choice().id(), 0, more, more))));
             }
@@ -146,7 +148,7 @@ final class EditMaker {
         }
         for (Variant variant : variants.of(unit, some -> prices.succeeded(node, some.points()))) {
             group.fates().add(fate(Kind.SUCCEED, group, variant, prices.succeededLeast(node, variant),
-                    Prices.difference(node) ? 1 : 2, List.of(gone, come(unit, variant.points(), weight))));
+                    Prices.difference(node) ? 1 : 2, List.of(gone, come(variant, weight))));
         }
     }
 
@@ -181,7 +183,7 @@ final class EditMaker {
             for (Variant variant : puttable.get(choice.index())) {
                 long moved = Math.max(0, variant.least());
                 place.adds().add(new Edit(counter.next(), Kind.ADD, null, place, variant, null, moved, 1,
-                        Cost.of(moved, 1), List.of(come(variant.unit(), variant.points(), place.weight())),
+                        Cost.of(moved, 1), List.of(come(variant, place.weight())),
                         place.position()));
             }
         }
@@ -198,8 +200,9 @@ final class EditMaker {
     }
 
     private void addFormation(Place place, FormationView formation) {
-        long moved = Math.max(0, Charges.least(formation, formation.points(), 0));
-        long points = formation.points() * place.weight();
+        long least = Charges.least(formation, formation.points(), 0);
+        long moved = Math.max(0, least);
+        long points = least * place.weight();
         place.adds().add(new Edit(counter.next(), Kind.ADD_FORMATION, null, place, null, formation, moved, 0,
                 filling.cost(formation), List.of(new Delta(formation.id(), place.weight(), points, points)),
                 place.position()));

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.rules.Measure;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Muster;
@@ -63,13 +64,14 @@ final class Needs {
     /** What is kept and must stay so: bounds, and the limit of points. */
     List<Need> kept(Verdict verdict) {
         List<Need> kept = new ArrayList<>();
-        if (blurred() || board.fluid()) {
+        if (blurred()) {
             return kept;
         }
         Part part = board.parts().get(0);
         for (LimitView limit : part.now().limits()) {
             for (LimitLine line : limit.lines()) {
-                if (limit.severity() == Severity.BREACH && limit.conditions().isEmpty() && line instanceof BoundView bound) {
+                if (limit.severity() == Severity.BREACH && limit.conditions().isEmpty() && line instanceof BoundView bound
+                        && (!board.fluid() || bound.bound().measure() == Measure.COUNT)) {
                     new BoundNeeds(this, part, new LimitNeeds(this, part)).kept(bound, kept);
                 }
             }
@@ -82,8 +84,11 @@ final class Needs {
                 new RoomNeeds(this, place, node).into(kept);
             }
         }
+        if (board.fluid() && board.situation().points().isPresent() && floor() <= board.situation().points().getAsInt()) {
+            kept.add(Need.of(floor() - board.situation().points().getAsInt(), open, Needs::savedSurely));
+        }
         long over = verdict.points() - board.situation().points().orElse(Integer.MAX_VALUE);
-        if (board.situation().points().isPresent() && verdict.bases().stream()
+        if (!board.fluid() && board.situation().points().isPresent() && verdict.bases().stream()
                 .noneMatch(basis -> basis.finding().code().equals("points.over"))) {
             kept.add(Need.of(over, open, Needs::saved));
         }
@@ -109,7 +114,8 @@ final class Needs {
             return new SupportNeeds(this).of(part(finding));
         }
         if (code.startsWith("points.") && board.fluid()) {
-            return anything();
+            long over = board.parts().size() > 1 ? 0 : floor() - board.situation().points().orElse(Integer.MAX_VALUE);
+            return over <= 0 ? anything() : Need.of(over, open, Needs::savedSurely);
         }
         if (code.equals("points.over") && board.situation().points().isPresent()) {
             return Need.of(Math.max(1, verdict.points() - board.situation().points().getAsInt()), open, Needs::saved);
@@ -129,6 +135,29 @@ final class Needs {
     /** What may stand in the way of anything: something must be done, whatever it is. */
     Need anything() {
         return Need.of(1, open, edit -> 1);
+    }
+
+    /**
+     * What the list costs at the least if each entry comes to the least that a formula may make of its price. No list is
+     * within a limit for which this is too much.
+     */
+    private long floor() {
+        long points = 0;
+        for (Node node : draft.muster(board.parts().get(0)).nodes()) {
+            if (node.choice() != null) {
+                points += Charges.least(node.choice(), Prices.now(node), node.strength()) * node.copies();
+            }
+        }
+        return points;
+    }
+
+    /** By how much an edit lowers what the list costs at the least. */
+    private static long savedSurely(Edit edit) {
+        long saved = 0;
+        for (Delta delta : edit.deltas()) {
+            saved -= delta.count() < 0 ? delta.most() : delta.least();
+        }
+        return saved;
     }
 
     /** The points that an edit saves at most. */
