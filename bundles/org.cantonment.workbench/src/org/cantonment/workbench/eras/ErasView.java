@@ -11,6 +11,7 @@ import org.cantonment.workbench.answers.AnswerNode;
 import org.cantonment.workbench.answers.AnswerTree;
 import org.cantonment.workbench.answers.AnswerTree.Column;
 import org.cantonment.workbench.answers.EditorWatch;
+import org.cantonment.workbench.answers.TopLine;
 import org.cantonment.workbench.eras.EraSource.Shown;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.ILog;
@@ -24,7 +25,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
@@ -48,7 +48,7 @@ public final class ErasView extends ViewPart {
     private final EditorWatch editors = new EditorWatch(this::edited);
     private EraSource source;
     private AnswerTree tree;
-    private Label heading;
+    private TopLine line;
     private Button make;
     private Button more;
     private Button reply;
@@ -73,26 +73,10 @@ public final class ErasView extends ViewPart {
     }
 
     private void top(Composite parent) {
-        Composite line = new Composite(parent, SWT.NONE);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        GridLayout layout = new GridLayout(4, false);
-        layout.marginHeight = 2;
-        layout.marginWidth = 4;
-        line.setLayout(layout);
-        heading = new Label(line, SWT.NONE);
-        heading.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        make = button(line, "&Make this change", "Writes the change into the list; one undo takes it back.", this::make);
-        more = button(line, "Next &best", "Looks for one change more in each era.", () -> source.askMore());
-        reply = button(line, "Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
-    }
-
-    private static Button button(Composite line, String label, String tip, Runnable task) {
-        Button button = new Button(line, SWT.PUSH);
-        button.setText(label);
-        button.setToolTipText(tip);
-        button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> task.run()));
-        return button;
+        line = new TopLine(parent);
+        make = line.button("&Make this change", "Writes the change into the list; one undo takes it back.", this::make);
+        more = line.button("Next &best", "Looks for one change more in each era.", () -> source.askMore());
+        reply = line.button("Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
     }
 
     private void edited(IEditorPart editor) {
@@ -109,17 +93,16 @@ public final class ErasView extends ViewPart {
             return;
         }
         shown = newer;
-        heading.setText(newer.heading().replace("&", "&&"));
-        heading.setToolTipText(newer.heading());
+        line.say(newer.heading());
         tree.head(newer.shelf() ? ShelfRows.COLUMNS : COLUMNS.stream().map(Column::title).toList());
         tree.show(newer.nodes());
         enable();
     }
 
     private void enable() {
-        make.setEnabled(tree.meant(EraChoice.class).filter(choice -> !choice.changes().isEmpty()).isPresent());
-        more.setEnabled(!shown.nodes().isEmpty() && !shown.shelf());
-        reply.setEnabled(!shown.reply().isEmpty());
+        line.let(make, tree.meant(EraChoice.class).filter(choice -> !choice.changes().isEmpty()).isPresent());
+        line.let(more, !shown.nodes().isEmpty() && !shown.shelf());
+        line.let(reply, !shown.reply().isEmpty());
     }
 
     /** The rows as they are shown. */
