@@ -118,12 +118,12 @@ class AdoptingViewTest {
         campaign.write("winter.rules", WINTER);
         look(campaign.open("winter.rules"), "Not legal any more (1)");
         campaign.write("ombra-4.list", Campaign.LIST.replace("2 Crank", "1 Crank"));
-        button("Look &again").notifyListeners(SWT.Selection, new Event());
+        button("Look aga&in").notifyListeners(SWT.Selection, new Event());
         Screen.until("two lists get cheaper and none is a breach", () -> groups().equals(
                 List.of("Another total (2)", "Unchanged (0)")));
         campaign.write("winter.rules", WINTER.replace("at most 1", "at most 0"));
         Screen.idle();
-        button("Look &again").notifyListeners(SWT.Selection, new Event());
+        button("Look aga&in").notifyListeners(SWT.Selection, new Event());
         Screen.until("both are breaches", () -> groups().equals(List.of("Not legal any more (2)", "Unchanged (0)")));
     }
 

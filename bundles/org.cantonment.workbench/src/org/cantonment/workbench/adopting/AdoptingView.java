@@ -28,7 +28,7 @@ public final class AdoptingView extends ViewPart {
     public static final String ID = "org.cantonment.workbench.adopting";
 
     private static final String START = "In a book of rules, choose 'Before adopting' from the menu Navigate.";
-    private static final List<Column> COLUMNS = List.of(new Column("List", 80), new Column("Points", 22),
+    private static final List<Column> COLUMNS = List.of(new Column("List", 100), new Column("Points", 18),
             new Column("Book", 24));
 
     private final OwnDesk own = new OwnDesk();

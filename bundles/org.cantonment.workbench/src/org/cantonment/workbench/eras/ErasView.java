@@ -52,6 +52,8 @@ public final class ErasView extends ViewPart {
     private Button make;
     private Button more;
     private Button reply;
+    private Button stop;
+    private boolean looking;
     private Shown shown = Shown.nothing(null, "");
 
     @Override
@@ -68,20 +70,28 @@ public final class ErasView extends ViewPart {
         tree.tree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> enable()));
         source = new EraSource(newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         getSite().getPage().addPartListener(editors);
-        edited(getSite().getPage().getActiveEditor());
         show(Shown.nothing(null, EraSource.NOTHING));
+        edited(getSite().getPage().getActiveEditor());
     }
 
     private void top(Composite parent) {
         line = new TopLine(parent);
         make = line.button("&Make this change", "Writes the change into the list; one undo takes it back.", this::make);
-        more = line.button("Next &best", "Looks for one change more in each era.", () -> source.askMore());
+        more = line.button("Next &best", "Looks for one change more in each era.", () -> {
+            looking(true);
+            source.askMore();
+        });
         reply = line.button("Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
+        stop = line.button("&Stop", "Gives the search up; what is shown stays.", () -> source.stop());
     }
 
     private void edited(IEditorPart editor) {
         IFile file = editor == null ? null : ResourceUtil.getFile(editor.getEditorInput());
         if (file != null && ENDINGS.contains(String.valueOf(file.getFileExtension()))) {
+            if (!file.equals(source.file())) {
+                show(Shown.nothing(file, "Looking into " + file.getName() + "\u2026"));
+                looking(true);
+            }
             source.ask(file);
         } else if (editor == null) {
             source.ask(null);
@@ -92,6 +102,7 @@ public final class ErasView extends ViewPart {
         if (tree.tree().isDisposed()) {
             return;
         }
+        looking = false;
         shown = newer;
         line.say(newer.heading());
         tree.head(newer.shelf() ? ShelfRows.COLUMNS : COLUMNS.stream().map(Column::title).toList());
@@ -99,7 +110,13 @@ public final class ErasView extends ViewPart {
         enable();
     }
 
+    private void looking(boolean now) {
+        looking = now;
+        enable();
+    }
+
     private void enable() {
+        line.let(stop, looking);
         line.let(make, tree.meant(EraChoice.class).filter(choice -> !choice.changes().isEmpty()).isPresent());
         line.let(more, !shown.nodes().isEmpty() && !shown.shelf());
         line.let(reply, !shown.reply().isEmpty());
