@@ -26,6 +26,11 @@ public record DeskScope(Path place, Optional<Set<Path>> asked, boolean shelves) 
         return new DeskScope(folder, Optional.of(files), false);
     }
 
+    /** A whole folder without its lists: what lies where, and the rules. Nothing is judged. */
+    public static DeskScope noLists(Path folder) {
+        return new DeskScope(folder, Optional.of(Set.of()), true);
+    }
+
     /** The same with all shelves read, to reckon with what players own. */
     public DeskScope withShelves() {
         return new DeskScope(place, asked, true);

@@ -9,20 +9,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import org.cantonment.desk.files.BookFiles;
 import org.cantonment.desk.files.TextReading;
 
 /**
  * Which books of a folder must be read to answer for some of them. Nothing refers into a list, a shelf or a week; a list
- * is judged by the lists of the same player, and may be one of two that say they are the same. So of the lists only
- * those are read whose first line names what the first line of a list asked about names, and of the shelves likewise, if
- * checks of others may ask about them.
+ * is judged by the lists of the same player, and may be one of two that say they are the same; a round may ask whether a
+ * shelf can field it. So of the lists only those are read whose first line names what the first line of a list asked about
+ * names, and of the shelves likewise, if checks of others may ask about them; all shelves and weeks, if a round does.
  */
 final class Needed {
+    /** A round that asks what stands on the table, for which shelves must be known. */
+    private static final Pattern TURNOUT = Pattern.compile("^[\\s.]*turnout\\s");
+
     private final DeskScope scope;
     private final boolean listsOnly;
     private final boolean checks;
+    private boolean turnoutAsked;
     private final Map<Path, Set<String>> names = new HashMap<>();
     private final Set<String> asked = new HashSet<>();
 
@@ -39,6 +44,7 @@ final class Needed {
             return books;
         }
         Needed needed = new Needed(scope, scope.asked().get(), ChecksAsked.in(books));
+        needed.turnoutAsked = books.stream().anyMatch(Needed::asksForTurnout);
         List<Path> some = new ArrayList<>();
         for (Path book : books) {
             if (needed.needs(book)) {
@@ -54,10 +60,20 @@ final class Needed {
         }
         return switch (BookFiles.extension(book)) {
             case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
-            case "shelf" -> scope.shelves() || !listsOnly || checks && names(book).stream().anyMatch(asked::contains);
-            case "week" -> scope.shelves() || !listsOnly;
+            case "shelf" -> scope.shelves() || !listsOnly || turnoutAsked
+                    || checks && names(book).stream().anyMatch(asked::contains);
+            case "week" -> scope.shelves() || !listsOnly || turnoutAsked;
             default -> true;
         };
+    }
+
+    private static boolean asksForTurnout(Path book) {
+        try {
+            return BookFiles.extension(book).equals("campaign")
+                    && TextReading.of(book).text().lines().anyMatch(line -> TURNOUT.matcher(line).find());
+        } catch (IOException e) {
+            return false; // told where it is read
+        }
     }
 
     private static boolean isList(Path file) {

@@ -17,6 +17,7 @@ import org.cantonment.desk.dispensing.Dispensations;
 import org.cantonment.desk.judging.Judging;
 import org.cantonment.desk.judging.Judging.Judged;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.turnout.Shortages;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Week;
@@ -40,6 +41,7 @@ final class Placed {
     private final Library library;
     private final SortedMap<Path, Sheet> sheets;
     private final Judging judging;
+    private final Shortages shortages = new Shortages();
 
     Placed(Library library, SortedMap<Path, Sheet> sheets, Guests guests) {
         this.judging = new Judging(guests);
@@ -63,6 +65,8 @@ final class Placed {
         boolean books = sheets.entrySet().stream()
                 .anyMatch(e -> e.getValue().meaning() instanceof RuleSet && scope.asks(e.getKey()));
         judging.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), books, cancel, progress);
+        shortages.bringUpToDate(meanings, list -> scope.asks(fileOf.get(list)), list -> judging.of(list).map(Judged::about),
+                cancel);
         Map<Path, Judged> judged = new HashMap<>();
         fileOf.forEach((list, file) -> judging.of(list).ifPresent(j -> judged.put(file, j)));
         Map<Object, Path> places = new IdentityHashMap<>();
@@ -127,7 +131,12 @@ final class Placed {
         Places places = new Places();
         Dispensations dispensations = new Dispensations(meanings, campaign -> Optional.ofNullable(
                 places.fileOf(campaign)).flatMap(library::document));
-        Map<Path, List<Finding>> ofRules = places.sorted(judging.ofRules());
+        boolean stores = sheets.entrySet().stream().anyMatch(e -> scope.asks(e.getKey())
+                && (e.getValue().meaning() instanceof Shelf || e.getValue().meaning() instanceof Week
+                        || e.getValue().meaning() instanceof Campaign));
+        List<Finding> ofBooks = new ArrayList<>(judging.ofRules());
+        ofBooks.addAll(stores ? shortages.ofBooks() : List.of());
+        Map<Path, List<Finding>> ofRules = places.sorted(ofBooks);
         Map<Path, Finding> twice = SameBook.find(sheets);
         SortedMap<Path, List<LocatedFinding>> all = new TreeMap<>();
         sheets.forEach((file, sheet) -> {
@@ -136,6 +145,7 @@ final class Placed {
                 Optional.ofNullable(twice.get(file)).ifPresent(engine::add);
                 Optional.ofNullable(judged.get(file)).ifPresent(j -> {
                     engine.addAll(j.findings());
+                    engine.addAll(shortages.of(j.about().list()));
                     // Nobody would hear of a check that cannot be asked if the campaign is not looked at.
                     j.about().campaign().map(places::fileOf).filter(campaign -> !scope.asks(campaign))
                             .ifPresent(campaign -> engine.addAll(judging.ofLines(j)));

@@ -215,10 +215,19 @@ class DispensationTest {
     }
 
     @Test
+    void soDoesTheLimitOfPoints() {
+        String campaignText = CAMPAIGN.replace("500", "3");
+        Folders.write(campaign, campaignText);
+        assertMended(open(company("Line", "Line")), "points.over", "the limit");
+        assertMended(open("contingent Fens under Pond to 5 points/  . Line"), "points.contingent-over", "the limit");
+        for (String line : List.of("excuse Quill from the limit by Ombra", "excuse Nib from the limit in round 2 by Ombra")) {
+            Folders.write(campaign, campaignText + line + "\n");
+            assertEquals(Severity.BREACH, find(open(company("Line", "Line")), "points.over").severity(), line);
+        }
+    }
+
+    @Test
     void whatNoRuleSaysCannotBeExcused() {
-        Folders.write(campaign, CAMPAIGN.replace("500", "3"));
-        CampaignDesk desk = open(company("Line", "Line"));
-        assertTrue(find(desk, "points.over").mends().stream().allMatch(mend -> mend.elsewhere().isEmpty()));
         CampaignDesk typo = open(company("Line", "Lyne"));
         assertTrue(find(typo, "name.unknown").mends().stream().allMatch(mend -> mend.elsewhere().isEmpty()));
     }

@@ -72,6 +72,18 @@ class HandOverTest {
     }
 
     @Test
+    void erasOfAListAndAdoptingAreAskedThere() throws IOException {
+        assertEquals(1, Shell.in(folder, "eras", "lists/ombra-2.list", "--next", "1").code());
+        List<String> words = Files.readAllLines(folder.resolve("called.txt"));
+        assertEquals(List.of("=eras", "=lists/ombra-2.list", "=--next", "=1"), words.subList(words.size() - 4, words.size()));
+        Files.delete(folder.resolve("called.txt"));
+        Shell.in(folder, "eras", "ombra.shelf");
+        assertFalse(called(), "no check is asked about a shelf");
+        assertEquals(1, Shell.in(folder, "adopt", "books/winter.rules", ".").code());
+        assertTrue(called());
+    }
+
+    @Test
     void whatNeedsNoForeignCheckIsAnsweredHere() throws IOException {
         assertEquals(0, Shell.in(folder, "points", "lists/ombra-2.list").code());
         assertEquals(0, Shell.in(folder, "check", "--help").code());

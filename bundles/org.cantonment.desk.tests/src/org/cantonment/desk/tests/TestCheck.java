@@ -111,6 +111,21 @@ abstract class TestCheck implements RuleCheck {
         }
     }
 
+    /** A list may use so many points and no more, whatever its limit is. */
+    static final class Thrift extends TestCheck {
+        Thrift() {
+            super("Thrift", new FindingKind("spendthrift", Severity.BREACH, "Too many points are used."),
+                    Parameter.count("Most", "Most points", "How many points a list may use.").presetTo(90));
+        }
+
+        @Override
+        List<Finding> answer(Question question) {
+            return BigDecimal.valueOf(question.used()).compareTo(question.number("Most")) <= 0 ? List.of()
+                    : List.of(kind.at(question.list().id(), question.used() + " points are more than "
+                            + question.number("Most").toPlainString() + "."));
+        }
+    }
+
     /** Says something of every list, whatever it is. */
     static final class Always extends TestCheck {
         Always(String name) {

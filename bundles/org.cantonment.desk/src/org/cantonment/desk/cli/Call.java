@@ -64,6 +64,12 @@ final class Call {
         return Optional.ofNullable(inner().matchedOptionValue(option, (String) null));
     }
 
+    /** All values of an option that may be said several times. */
+    List<String> values(String option) {
+        String[] values = inner().matchedOptionValue(option, new String[0]);
+        return List.of(values);
+    }
+
     /** The words that are no options, in their order. */
     List<String> paths() {
         List<String> paths = new ArrayList<>();

@@ -17,6 +17,7 @@ import org.cantonment.desk.files.BookFiles;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.shelf.Shelf;
+import org.cantonment.rules.guest.Guests;
 
 /** {@code eras LIST|SHELF}: how a list stands in every era, or what a shelf is good for in each. */
 final class ErasCommand {
@@ -58,8 +59,8 @@ final class ErasCommand {
         ForceList list = find(snapshot, snapshot.meanings().lists(), file).orElseThrow(() ->
                 new WrongCall("'" + terminal.show(file) + "' cannot be read as a list."));
         Owned owned = other.map(shelf -> owned(desk, shelf)).orElseGet(() -> Owned.of(snapshot.meanings(), list));
-        ListEras answer = ListEras.of(desk.snapshot().meanings(), list, owned, next, CancelToken.NEVER,
-                new SlowProgress(terminal));
+        ListEras answer = ListEras.of(desk.snapshot().meanings(), terminal.guests().orElseGet(Guests::new), list, owned,
+                next, CancelToken.NEVER, new SlowProgress(terminal));
         if (call.has("--json")) {
             terminal.answer(desk.ask(library -> new ErasJson(terminal).write(file, answer,
                     library.document(file).orElseThrow())));

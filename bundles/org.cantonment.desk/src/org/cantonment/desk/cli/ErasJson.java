@@ -2,6 +2,7 @@ package org.cantonment.desk.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -10,9 +11,12 @@ import org.cantonment.desk.eras.Changes;
 import org.cantonment.desk.eras.Edit;
 import org.cantonment.desk.eras.EraAnswer;
 import org.cantonment.desk.eras.ListEras;
+import org.cantonment.desk.eras.Objection;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Severity;
 import org.cantonment.notation.Document;
 import org.cantonment.notation.text.TextChange;
+import org.cantonment.rules.Verdict;
 
 import com.google.gson.stream.JsonWriter;
 
@@ -40,6 +44,11 @@ final class ErasJson {
             json.name(answer.owned().known() ? "by" : "why").value(answer.owned().known() ? answer.owned().who()
                     : answer.owned().why());
             json.endObject();
+            json.name("unasked").beginArray();
+            for (String why : answer.unasked()) {
+                json.value(why);
+            }
+            json.endArray();
             json.name("eras").beginArray();
             for (EraAnswer era : answer.eras()) {
                 era(json, era, document);
@@ -57,16 +66,30 @@ final class ErasJson {
         json.name("legal").value(era.legal());
         json.name("points").value(era.points());
         limit(json, era.limit());
-        json.name("breaches").beginArray();
-        for (Finding finding : era.breaches()) {
-            json.beginObject();
-            json.name("code").value(finding.code());
-            json.name("message").value(finding.message());
-            json.endObject();
-        }
-        json.endArray();
+        breaches(json, era.verdict(), era.objections());
         changes(json, "least", era.atLarge(), document);
         changes(json, "leastOwned", era.owned(), document);
+        json.endObject();
+    }
+
+    private static void breaches(JsonWriter json, Verdict verdict, List<Objection> objections) throws IOException {
+        json.name("breaches").beginArray();
+        for (Finding finding : verdict.findings(Severity.BREACH)) {
+            breach(json, finding, Optional.empty());
+        }
+        for (Objection objection : objections) {
+            breach(json, objection.finding(), Optional.of(objection.check()));
+        }
+        json.endArray();
+    }
+
+    private static void breach(JsonWriter json, Finding finding, Optional<String> check) throws IOException {
+        json.beginObject();
+        json.name("code").value(finding.code());
+        json.name("message").value(finding.message());
+        if (check.isPresent()) {
+            json.name("check").value(check.get());
+        }
         json.endObject();
     }
 
@@ -99,6 +122,8 @@ final class ErasJson {
         json.name("moved").value(answer.moved());
         json.name("units").value(answer.units());
         json.name("points").value(answer.points());
+        json.name("legal").value(answer.legal());
+        breaches(json, answer.verdict(), answer.objections());
         json.name("actions").beginArray();
         for (Edit edit : answer.edits()) {
             json.value(edit.words());

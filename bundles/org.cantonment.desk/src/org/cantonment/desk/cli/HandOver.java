@@ -43,6 +43,8 @@ final class HandOver {
         return switch (call.command()) {
             case "checks" -> true;
             case "check", "roundup" -> turnedOn(call.paths());
+            case "eras" -> call.paths().stream().allMatch(path -> path.endsWith(".list")) && turnedOn(call.paths());
+            case "adopt" -> turnedOn(call.paths().subList(1, call.paths().size()));
             default -> false;
         };
     }

@@ -93,7 +93,14 @@ public final class Main {
             case "eras" -> new ErasCommand(terminal).run(call);
             case "checks" -> new ChecksCommand(terminal).run(call.paths().stream().findFirst(), call.has("--json"),
                     call.has("--reference"));
-            default -> throw new WrongCall("Say what is to be done: check, points, eras, adopt, checks, format or roundup. Try '"
+            case "turnout" -> new TurnoutCommand(terminal).run(call);
+            case "reach" -> new ReachCommand(terminal).run(call);
+            case "shelf" -> new ShelfCommand(terminal).run(call);
+            case "worth" -> new WorthCommand(terminal, call).run();
+            case "buy" -> new BuyCommand(terminal, call).run();
+            case "grow" -> new GrowCommand(terminal, call).run();
+            default -> throw new WrongCall("Say what is to be done: check, points, eras, turnout, reach, shelf, worth, buy,"
+                    + " grow, adopt, checks, format or roundup. Try '"
                     + Words.NAME + " --help'.");
         };
     }

@@ -2,7 +2,6 @@ package org.cantonment.desk.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -27,7 +26,7 @@ final class RoundupCommand {
     }
 
     int run(String folder, Optional<String> on) {
-        Optional<LocalDate> day = on.map(RoundupCommand::day);
+        Optional<LocalDate> day = on.map(Days::read);
         Path path = new Paths(terminal).folder(folder);
         DeskSnapshot snapshot = terminal.open(path).snapshot();
         List<Campaign> campaigns = snapshot.meanings().campaigns();
@@ -63,13 +62,5 @@ final class RoundupCommand {
         OptionalInt total = judged.verdict().map(v -> OptionalInt.of((int) Math.min(v.points(), Integer.MAX_VALUE)))
                 .orElse(OptionalInt.empty());
         return new ListLook(player, round, total, judged.about().situation().points(), breaches);
-    }
-
-    private static LocalDate day(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new WrongCall("'" + Plain.line(text) + "' is no day; write it like 2031-04-15.");
-        }
     }
 }

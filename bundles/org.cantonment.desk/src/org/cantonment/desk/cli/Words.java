@@ -23,6 +23,10 @@ final class Words {
         root.addSubcommand("check", check());
         root.addSubcommand("points", points());
         root.addSubcommand("eras", eras());
+        root.addSubcommand("turnout", turnout());
+        root.addSubcommand("reach", reach());
+        root.addSubcommand("shelf", shelf());
+        ShoppingWords.addTo(root);
         root.addSubcommand("adopt", adopt());
         root.addSubcommand("checks", checks());
         root.addSubcommand("format", format());
@@ -53,6 +57,47 @@ final class Words {
         spec.addOption(value("--next", "NUMBER", "Tell so many changes more, the next best ones; 0 to 9."));
         spec.addOption(value("--shelf", "SHELF", "Reckon with this shelf, and not with those of the list's player."));
         return spec.addPositional(one("0", "LIST|SHELF", "A file that ends in .list or .shelf."));
+    }
+
+    private static CommandSpec turnout() {
+        CommandSpec spec = command("turnout", "Tells whether what a player has can field a list: who stands where, what is"
+                + " to be built, and why what is short is short. Several lists: one choice of what is glued for all of them."
+                + " With --session and --round, and a folder: who lends what to whom on that evening.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/turnout.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there when the"
+                + " list is played."));
+        spec.addOption(value("--likeness", "LIKENESS", "Nothing less true than exact, kindred or stand-in; else whatever"
+                + " the club allows."));
+        spec.addOption(value("--session", "NAME", "Ask for this evening."));
+        spec.addOption(value("--round", "NUMBER", "Of this round."));
+        return spec.addPositional(paths("LIST", "Files that end in .list, or the campaign's folder."));
+    }
+
+    private static CommandSpec reach() {
+        CommandSpec spec = command("reach", "Tells how far a player's shelf is from every formation in every era, nearest"
+                + " first: with the fewest units and with the most.");
+        spec.addOption(flag("--json", "Answer in JSON, as docs/json/reach.schema.json says."));
+        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        spec.addOption(value("--era", "ERA", "Look into this era only."));
+        spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there now."));
+        spec.addPositional(one("0", "PLAYER", "The player's id, or what people call the player."));
+        return spec.addPositional(PositionalParamSpec.builder().index("1").arity("0..1").required(false).type(String.class)
+                .paramLabel("FOLDER").description("The campaign's folder; else the one you are in.").build());
+    }
+
+    private static CommandSpec shelf() {
+        CommandSpec spec = command("shelf", "Makes a shelf of a table of comma-separated values, or a table of a shelf.");
+        spec.addOption(value("--to", "FILE", "Where it is to go; a table without it goes to standard output."));
+        spec.addOption(value("--of", "PLAYER", "Whose the new shelf is, as in 'P-Heron', or 'the club'."));
+        spec.addOption(value("--in", "CURRENCY", "The currency of the new shelf, as in EUR."));
+        spec.addOption(value("--on", "DATE", "The day of the new shelf, as in 2031-04-15."));
+        spec.addOption(flag("--replace", "Put the table's things in the place of those on a shelf that is there."));
+        spec.addOption(OptionSpec.builder("--map").type(String[].class).arity("1").paramLabel("COLUMN=FIELD").description(
+                "What a column holds: thing, count, certainty, state, loose, paid, on, from, printing, built, lost, left,"
+                        + " note, oddment, worth or nothing. Kept in the shelf.").build());
+        spec.addPositional(one("0", "import|export", "Which way."));
+        return spec.addPositional(one("1", "FILE", "The table, or the shelf."));
     }
 
     private static CommandSpec adopt() {
@@ -87,22 +132,22 @@ final class Words {
         return spec.addPositional(one("0", "FOLDER", "The campaign's folder."));
     }
 
-    private static CommandSpec command(String name, String description) {
+    static CommandSpec command(String name, String description) {
         CommandSpec spec = CommandSpec.create().name(name);
         spec.usageMessage().description(description);
         return spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
                 .description("Say how this is used.").build());
     }
 
-    private static OptionSpec flag(String name, String description) {
+    static OptionSpec flag(String name, String description) {
         return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
     }
 
-    private static OptionSpec value(String name, String label, String description) {
+    static OptionSpec value(String name, String label, String description) {
         return OptionSpec.builder(name).type(String.class).paramLabel(label).description(description).build();
     }
 
-    private static PositionalParamSpec one(String index, String label, String description) {
+    static PositionalParamSpec one(String index, String label, String description) {
         return PositionalParamSpec.builder().index(index).arity("1").required(true).type(String.class)
                 .paramLabel(label).description(description).build();
     }

@@ -3,6 +3,7 @@ package org.cantonment.desk.eras;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
@@ -17,14 +18,24 @@ import org.cantonment.rules.Verdict;
  * @param written whether it is the one that the list is written for
  * @param limit   the limit of points, if there is one
  * @param verdict what the judge says of the list as it is written
- * @param atLarge what makes it legal; empty if it is
- * @param owned   what makes it legal and to be fielded with what is owned; empty if that is not known, or it is both
+ * @param objections what checks of others find in the list as it is written
+ * @param atLarge what makes it legal by the rules; empty if it is
+ * @param owned   what makes it legal by the rules and to be fielded with what is owned; empty if that is not known, or it is
+ *                both
  */
 public record EraAnswer(Id era, String title, boolean written, OptionalInt limit, Verdict verdict,
-        Optional<Changes> atLarge, Optional<Changes> owned) {
+        List<Objection> objections, Optional<Changes> atLarge, Optional<Changes> owned) {
+    public EraAnswer {
+        objections = List.copyOf(objections);
+    }
 
-    /** Whether the list is legal there. */
+    /** Whether the list is legal there, by the rules and by the checks of others. */
     public boolean legal() {
+        return lawful() && objections.isEmpty();
+    }
+
+    /** Whether it is legal there by the rules, whatever checks of others say. */
+    public boolean lawful() {
         return verdict.legal();
     }
 
@@ -33,9 +44,10 @@ public record EraAnswer(Id era, String title, boolean written, OptionalInt limit
         return verdict.points();
     }
 
-    /** What makes it not legal there. */
+    /** What makes it not legal there: by the rules, then by the checks of others. */
     public List<Finding> breaches() {
-        return verdict.findings(Severity.BREACH);
+        return Stream.concat(verdict.findings(Severity.BREACH).stream(), objections.stream().map(Objection::finding))
+                .toList();
     }
 
     /** Whether the least change with what is owned is the least change at large. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Severity;
 
 /** How a list stands in all eras, in words: for a terminal, and short enough for a chat. */
 public final class ErasText {
@@ -24,12 +25,20 @@ public final class ErasText {
         if (!answer.owned().known()) {
             lines.add(answer.owned().why());
         }
+        lines.addAll(answer.unasked());
         for (EraAnswer era : answer.eras()) {
             lines.add("");
             lines.add(era.title() + ": " + (era.legal() ? "legal" : "not legal") + ", "
                     + total(era.points(), era.limit()) + '.');
             Map<String, Integer> said = new LinkedHashMap<>();
-            era.breaches().forEach(finding -> said.merge(finding.code() + ": " + finding.message(), 1, Integer::sum));
+            era.verdict().findings(Severity.BREACH)
+                    .forEach(finding -> said.merge(finding.code() + ": " + finding.message(), 1, Integer::sum));
+            if (era.lawful()) {
+                still(era.objections()).forEach(words -> said.merge(words, 1, Integer::sum));
+            } else {
+                era.objections().forEach(one -> said.merge(one.finding().code() + ": " + one.finding().message(), 1,
+                        Integer::sum));
+            }
             said.forEach((words, times) -> lines.add("  " + words + (times == 1 ? "" : " (" + times + " times)")));
             era.atLarge().ifPresent(changes -> changes("Least change", changes, era, lines));
             owned(answer.owned(), era, lines);
@@ -61,7 +70,14 @@ public final class ErasText {
             lines.add("  " + (i == 0 ? title : "Next best") + ": " + moved(answer) + ", "
                     + total(answer.points(), era.limit()) + " after it." + (i == 0 ? " " + changes.proof() : ""));
             answer.edits().forEach(edit -> lines.add("    " + edit.words() + '.'));
+            still(answer.objections()).forEach(words -> lines.add("    " + words));
         }
+    }
+
+    /** What checks of others say of a list that is legal by the rules; nothing if they say nothing. */
+    public static List<String> still(List<Objection> objections) {
+        return objections.stream().map(one -> "Legal by the rules; the check " + one.check() + " still says: "
+                + one.finding().message()).distinct().toList();
     }
 
     /** "66 points moved, 3 units". */
@@ -102,7 +118,7 @@ public final class ErasText {
 
     private static String part(Owned owned, EraAnswer era) {
         String verdict = era.legal() ? "yes, legal (" + brief(era.points(), era.limit()) + ")."
-                : "not yet. " + why(era.breaches());
+                : "not yet. " + (era.lawful() ? brief(era.objections()) : why(era.breaches()));
         String least = era.atLarge().map(changes -> " Least change: " + brief(changes, era)).orElse("");
         if (!owned.known()) {
             return verdict + least;
@@ -115,14 +131,24 @@ public final class ErasText {
     }
 
     private static String why(List<Finding> breaches) {
-        String first = breaches.get(0).message();
-        String sentence = first.length() <= 90 ? first : first.substring(0, 89) + "\u2026";
-        return sentence + (breaches.size() == 1 ? "" : " (and " + (breaches.size() - 1) + " more)");
+        return shortened(breaches.get(0).message())
+                + (breaches.size() == 1 ? "" : " (and " + (breaches.size() - 1) + " more)");
+    }
+
+    private static String brief(List<Objection> objections) {
+        Objection first = objections.get(0);
+        return "Legal by the rules; the check " + first.check() + " still says: " + shortened(first.finding().message())
+                + (objections.size() == 1 ? "" : " (and " + (objections.size() - 1) + " more)");
+    }
+
+    private static String shortened(String sentence) {
+        return sentence.length() <= 90 ? sentence : sentence.substring(0, 89) + "\u2026";
     }
 
     private static String brief(Changes changes, EraAnswer era) {
         return changes.best().map(best -> best.brief() + " (" + brief(best.points(), era.limit()) + ")"
-                + (changes.proven() ? "." : ", the best found.")).orElse("none found.");
+                + (changes.proven() ? "." : ", the best found.")
+                + (best.objections().isEmpty() ? "" : " " + brief(best.objections()))).orElse("none found.");
     }
 
     private static String brief(long points, OptionalInt limit) {

@@ -1,13 +1,17 @@
 package org.cantonment.desk.eras;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
 import org.cantonment.desk.judging.Cases;
 import org.cantonment.desk.judging.ListCase;
 import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.judging.Others;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
@@ -20,6 +24,7 @@ import org.cantonment.rules.change.Answer;
 import org.cantonment.rules.change.Fielding;
 import org.cantonment.rules.change.Found;
 import org.cantonment.rules.change.LeastChange;
+import org.cantonment.rules.guest.Guests;
 import org.cantonment.rules.view.Ruling;
 
 /**
@@ -28,9 +33,10 @@ import org.cantonment.rules.view.Ruling;
  * @param list    the list
  * @param title   what people call it
  * @param owned   whose shelf it was reckoned with
+ * @param unasked why checks of others that its campaign turns on could not be asked, as whole sentences
  * @param eras    one for each era, in the order in which the rules write them
  */
-public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer> eras) {
+public record ListEras(ForceList list, String title, Owned owned, List<String> unasked, List<EraAnswer> eras) {
 
     /** A list cannot be looked at by era; the message is a whole sentence for a person. */
     public static final class Unclear extends Exception {
@@ -42,6 +48,7 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
     }
 
     public ListEras {
+        unasked = List.copyOf(unasked);
         eras = List.copyOf(eras);
     }
 
@@ -54,6 +61,7 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
      * Asks.
      *
      * @param meanings what all books mean
+     * @param guests   the checks of others that campaigns may turn on
      * @param list     one of their lists
      * @param owned    what there is to field it with
      * @param next     how many changes to look for beyond the least, from 0
@@ -62,8 +70,8 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
      * @throws Unclear   if nobody says which rules the list is under, or they know no eras
      * @throws Cancelled if the token says so
      */
-    public static ListEras of(Meanings meanings, ForceList list, Owned owned, int next, CancelToken cancel,
-            Progress progress) throws Unclear {
+    public static ListEras of(Meanings meanings, Guests guests, ForceList list, Owned owned, int next,
+            CancelToken cancel, Progress progress) throws Unclear {
         Cases cases = Cases.of(meanings);
         ListCase own = cases.of(list);
         if (own.ruling().isEmpty()) {
@@ -75,28 +83,37 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
         }
         Cupboard cupboard = owned.known() ? new Cupboard(meanings, owned.shelves(), cases.booksOf(list),
                 list.player().flatMap(meanings::campaignOf)) : null;
+        Others others = new Others(guests, meanings);
+        Set<String> unasked = new LinkedHashSet<>();
         List<EraAnswer> answers = new ArrayList<>();
         for (Id era : eras) {
             cancel.check();
             progress.at(answers.size(), eras.size(), "Looking into eras:");
             boolean written = own.occasion().era().equals(Optional.of(era));
             ListCase there = cases.in(list, era);
-            Look look = new Look(own.ruling().get(), there.ruling().orElseThrow(), there, list, cupboard, next + 1, cancel);
+            Look look = new Look(own.ruling().get(), there.ruling().orElseThrow(), there, list, cupboard, next + 1,
+                    after -> cases.in(after, era), others, cancel);
             answers.add(look.answer(era, meanings.eraTitle(era), written));
+            others.ofLines(there).forEach(finding -> unasked.add(finding.message()));
         }
-        return new ListEras(list, ListTitle.of(list, meanings), owned, answers);
+        return new ListEras(list, ListTitle.of(list, meanings), owned, List.copyOf(unasked), answers);
     }
 
     /** One list in one era. */
     private record Look(Ruling before, Ruling now, ListCase about, ForceList list, Cupboard cupboard, int wanted,
-            CancelToken cancel) {
+            Function<ForceList, ListCase> cases, Others others, CancelToken cancel) {
 
         EraAnswer answer(Id era, String title, boolean written) {
             Verdict verdict = Judge.judge(now, list, about.situation().withCancel(cancel));
             Optional<Changes> atLarge = verdict.legal() ? Optional.empty() : Optional.of(search(Fielding.ALL));
-            Optional<Changes> mine = Optional.ofNullable(cupboard).map(one -> one.fielding(now, cancel)).filter(fielding -> !verdict.legal() || lacks(fielding))
-                    .map(this::search);
-            return new EraAnswer(era, title, written, about.situation().points(), verdict, atLarge, mine);
+            Optional<Changes> mine = Optional.ofNullable(cupboard).map(one -> one.fielding(now, cancel))
+                    .filter(fielding -> !verdict.legal() || lacks(fielding)).map(this::search);
+            return new EraAnswer(era, title, written, about.situation().points(), verdict, objections(about, verdict),
+                    atLarge, mine);
+        }
+
+        private List<Objection> objections(ListCase some, Verdict verdict) {
+            return Objection.in(others.of(some, verdict, cancel));
         }
 
         private boolean lacks(Fielding fielding) {
@@ -111,7 +128,7 @@ public record ListEras(ForceList list, String title, Owned owned, List<EraAnswer
 
         private ChangeAnswer told(Answer answer) {
             return new ChangeAnswer(Difference.between(list, answer.after(), before, now), answer.moved(), answer.units(),
-                    answer.after(), answer.verdict());
+                    answer.after(), answer.verdict(), objections(cases.apply(answer.after()), answer.verdict()));
         }
     }
 }

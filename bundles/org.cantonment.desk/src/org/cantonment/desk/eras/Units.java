@@ -18,7 +18,7 @@ import org.cantonment.stock.eras.FieldUnit;
 import org.cantonment.stock.eras.Step;
 
 /** The units of a ruling as a shelf sees them. */
-final class Units {
+public final class Units {
     private static final Id NOBODY = Id.of("Nobody");
     /** Of a unit that comes at more strengths only the ends of each line are asked about. */
     private static final int MOST_STRENGTHS = 12;
@@ -27,7 +27,7 @@ final class Units {
     }
 
     /** Every unit that may be taken now, in the order of the books. */
-    static List<FieldUnit> of(Ruling ruling) {
+    public static List<FieldUnit> of(Ruling ruling) {
         List<FieldUnit> units = new ArrayList<>();
         for (UnitView unit : ruling.units()) {
             if (unit.permission().allowed()) {

@@ -28,7 +28,7 @@ import org.cantonment.rules.guest.KnownCheck;
 final class Asking {
 
     /** What a question stands on, compared by identity: records that nobody changed are the same objects. */
-    private record Ground(Judging.Judged judged, Campaign campaign, List<RuleSet> books, List<ForceList> earlier,
+    record Ground(Judging.Judged judged, Campaign campaign, List<RuleSet> books, List<ForceList> earlier,
             List<Shelf> shelves) {
 
         boolean sameAs(Ground other) {
@@ -72,7 +72,7 @@ final class Asking {
             Said known = before == null || !ground.sameAs(before.ground()) ? null : before.said().get(use);
             if (known != null && stands(known)) {
                 said.put(use, known);
-            } else if (covers(use, judged)) {
+            } else if (covers(use, judged.about())) {
                 open.add(use);
             }
         }
@@ -82,15 +82,15 @@ final class Asking {
         kept.put(list, new Kept(ground, said));
     }
 
-    static boolean covers(CheckUse use, Judging.Judged judged) {
-        return judged.about().ruling().filter(ruling -> use.when().covers(ruling.occasion(), ruling.eras())).isPresent();
+    private static boolean covers(CheckUse use, ListCase about) {
+        return about.ruling().filter(ruling -> use.when().covers(ruling.occasion(), ruling.eras())).isPresent();
     }
 
     private boolean stands(Said said) {
         return guests.known(said.check().name()).filter(said.check()::equals).isPresent();
     }
 
-    private static Ground ground(Judging.Judged judged, Campaign campaign, Meanings meanings) {
+    static Ground ground(Judging.Judged judged, Campaign campaign, Meanings meanings) {
         ForceList list = judged.about().list();
         Id player = list.player().orElseThrow();
         List<ForceList> earlier = list.round().isEmpty() ? List.of() : meanings.listsOf(player).stream()
@@ -100,7 +100,7 @@ final class Asking {
                 meanings.closure(list.rules().isEmpty() ? campaign.plays() : list.rules()), earlier, shelves);
     }
 
-    private static Circumstances circumstances(Ground ground, CancelToken cancel) {
+    static Circumstances circumstances(Ground ground, CancelToken cancel) {
         Judging.Judged judged = ground.judged();
         return new Circumstances(ground.campaign(), judged.about().list(), ground.books(),
                 judged.about().ruling().orElseThrow(), judged.about().situation(), judged.verdict().orElseThrow(),
@@ -130,10 +130,15 @@ final class Asking {
 
     /** What is to be said at the lines that hold for a list. */
     List<Finding> ofLines(Judging.Judged judged, Meanings meanings) {
-        List<CheckUse> uses = judged.about().campaign().isEmpty() ? List.of() : meanings.campaigns().stream()
-                .filter(campaign -> campaign.id().equals(judged.about().campaign().get()))
-                .flatMap(campaign -> campaign.checks().stream()).filter(use -> covers(use, judged)).toList();
+        List<CheckUse> uses = uses(judged.about(), meanings);
         return uses.isEmpty() ? List.of() : guests.ofLines(uses);
+    }
+
+    /** The lines of a list's campaign that turn on checks at the list's time. */
+    static List<CheckUse> uses(ListCase about, Meanings meanings) {
+        return about.campaign().isEmpty() ? List.of() : meanings.campaigns().stream()
+                .filter(campaign -> campaign.id().equals(about.campaign().get()))
+                .flatMap(campaign -> campaign.checks().stream()).filter(use -> covers(use, about)).toList();
     }
 
     /** Forgets all lists but these. */

@@ -7,11 +7,16 @@ import java.util.Optional;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Titled;
 import org.cantonment.domain.rules.Likeness;
+import org.joda.money.CurrencyUnit;
 
-/** A season. Its weeks may stand in it or in books of their own. */
+/**
+ * A season. Its weeks may stand in it or in books of their own.
+ *
+ * @param currency what its prices are in where they do not say, and what is reckoned in where no shelf says
+ */
 public record Campaign(
-        Id id, String label, Optional<LocalDate> from, List<Id> plays, List<Player> players, List<Club> clubs,
-        List<Table> tables, List<Role> roles, List<Round> rounds, List<Rate> rates, List<Show> shows,
+        Id id, String label, Optional<LocalDate> from, Optional<CurrencyUnit> currency, List<Id> plays, List<Player> players,
+        List<Club> clubs, List<Table> tables, List<Role> roles, List<Round> rounds, List<Rate> rates, List<Show> shows,
         List<Excuse> excuses, List<Veteran> veterans, List<Scoring> scorings, List<Pairing> pairings,
         List<Casualties> casualties, List<Fund> funds, List<Tally> tallies, List<CheckUse> checks,
         List<Likeness> likenesses, List<Week> weeks, List<String> notes) implements Titled {
@@ -36,5 +41,15 @@ public record Campaign(
         likenesses = List.copyOf(likenesses);
         weeks = List.copyOf(weeks);
         notes = List.copyOf(notes);
+    }
+
+    /** Without a currency. */
+    public Campaign(Id id, String label, Optional<LocalDate> from, List<Id> plays, List<Player> players, List<Club> clubs,
+            List<Table> tables, List<Role> roles, List<Round> rounds, List<Rate> rates, List<Show> shows,
+            List<Excuse> excuses, List<Veteran> veterans, List<Scoring> scorings, List<Pairing> pairings,
+            List<Casualties> casualties, List<Fund> funds, List<Tally> tallies, List<CheckUse> checks,
+            List<Likeness> likenesses, List<Week> weeks, List<String> notes) {
+        this(id, label, from, Optional.empty(), plays, players, clubs, tables, roles, rounds, rates, shows, excuses, veterans,
+                scorings, pairings, casualties, funds, tallies, checks, likenesses, weeks, notes);
     }
 }

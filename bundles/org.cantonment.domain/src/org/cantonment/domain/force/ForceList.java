@@ -3,6 +3,7 @@ package org.cantonment.domain.force;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 import org.cantonment.domain.common.Id;
 
@@ -17,5 +18,11 @@ public record ForceList(
         borrowed = List.copyOf(borrowed);
         brought = List.copyOf(brought);
         notes = List.copyOf(notes);
+    }
+
+    /** What an entry of the list takes: a unit, formation or support; empty if the list has no such entry. */
+    public Optional<Id> takenAt(Id entry) {
+        return Stream.concat(Stream.of(body), contingents.stream().map(Contingent::body))
+                .map(part -> part.takenAt(entry)).flatMap(Optional::stream).findFirst();
     }
 }

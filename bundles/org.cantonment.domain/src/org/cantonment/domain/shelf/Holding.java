@@ -23,4 +23,10 @@ public record Holding(
         made = List.copyOf(made);
         notes = List.copyOf(notes);
     }
+
+    /** So many of a thing for certain, and nothing else known of them but the day they came. */
+    public static Holding plain(Id id, int count, Id what, Optional<LocalDate> on) {
+        return new Holding(id, Certainty.KNOWN, count, what, List.of(), Optional.empty(), Optional.empty(), on,
+                Optional.empty(), Optional.empty(), List.of(), List.of());
+    }
 }

@@ -19,4 +19,9 @@ public record Shelf(
         wishes = List.copyOf(wishes);
         notes = List.copyOf(notes);
     }
+
+    /** A shelf of nobody in particular with these things on it. */
+    public static Shelf plain(Id id, List<Holding> holdings) {
+        return new Shelf(id, false, List.of(), Optional.empty(), Optional.empty(), holdings, List.of(), List.of(), List.of());
+    }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.model.book.Book;
+import org.cantonment.model.campaign.CheckUse;
 import org.cantonment.model.campaign.Round;
 import org.cantonment.notation.names.BookNames;
 import org.cantonment.notation.names.Entry;
@@ -32,6 +33,9 @@ public final class NameCheck {
         List<Entry> entries = BookNames.of(book);
         for (Entry entry : entries) {
             EObject object = entry.getEObjectOrProxy();
+            if (object instanceof CheckUse) {
+                continue; // not this book, but a plug-in gave it its name
+            }
             if (entry.owner().isEmpty() && !(object.eContainer() instanceof Round)) {
                 Entry first = seen.putIfAbsent(NameTable.fold(entry.name()), entry);
                 if (first != null) {

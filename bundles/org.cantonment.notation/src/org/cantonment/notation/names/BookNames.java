@@ -6,6 +6,7 @@ import java.util.List;
 import org.cantonment.model.book.Book;
 import org.cantonment.model.book.Line;
 import org.cantonment.model.book.Named;
+import org.cantonment.model.campaign.CheckUse;
 import org.cantonment.model.campaign.Round;
 import org.cantonment.model.force.ForceList;
 import org.cantonment.model.range.Box;
@@ -33,7 +34,8 @@ public final class BookNames {
 
     /**
      * @param book a book
-     * @return its own name and all names in it, in text order; things without a name are left out
+     * @return its own name and all names in it, in text order; things without a name are left out. A check is there by the
+     *         name that its plug-in gives it, as often as the book turns it on
      */
     public static List<Entry> of(Book book) {
         String bookName = nameOf(book);
@@ -42,6 +44,8 @@ public final class BookNames {
         for (Line line : book.getLines()) {
             if (line instanceof Named named) {
                 add(entries, named.getName(), "", bookName, named);
+            } else if (line instanceof CheckUse check) {
+                add(entries, check.getName(), "", bookName, check);
             }
             inner(line, bookName, entries);
         }

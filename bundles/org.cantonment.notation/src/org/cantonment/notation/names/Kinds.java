@@ -19,9 +19,11 @@ public final class Kinds {
             Map.entry(RulesetPackage.Literals.LET, "name given with 'let'"),
             Map.entry(RulesetPackage.Literals.STANDING, "piece, family or unit"),
             Map.entry(RulesetPackage.Literals.RULED, "unit, formation, support, limit or likeness"),
+            Map.entry(RulesetPackage.Literals.EXCUSABLE, "unit, formation, support, limit or check"),
             Map.entry(RulesetPackage.Literals.BILLETED, "billet or support"),
             Map.entry(CampaignPackage.Literals.ROLE_OR_PLAYER, "role or player"),
             Map.entry(CampaignPackage.Literals.PLACE, "table"),
+            Map.entry(CampaignPackage.Literals.CHECK_USE, "check"),
             Map.entry(CampaignPackage.Literals.VETERAN, "veteran (named unit)"),
             Map.entry(RulesetPackage.Literals.RULE_SET, "rule set"));
 

@@ -82,14 +82,21 @@ public final class Lookup {
             }
             return found;
         }
-        return table.all(type);
+        return ownChecks(table.all(type), context);
+    }
+
+    /** The checks that somebody else's campaign turns on have no say here. */
+    private static List<Entry> ownChecks(List<Entry> entries, EObject context) {
+        entries.removeIf(entry -> entry.type() == CampaignPackage.Literals.CHECK_USE
+                && entry.getEObjectOrProxy().eResource() != context.eResource());
+        return entries;
     }
 
     private List<Entry> candidates(EObject context, EReference reference, String name) {
         EClass type = reference.getEReferenceType();
         String owner = owner(context, type);
         if (owner == null) {
-            return new ArrayList<>(table.find(name, type));
+            return ownChecks(new ArrayList<>(table.find(name, type)), context);
         }
         List<Entry> found = new ArrayList<>(table.findIn(owner, name, type));
         if (found.isEmpty() && type == RulesetPackage.Literals.BILLETED) {

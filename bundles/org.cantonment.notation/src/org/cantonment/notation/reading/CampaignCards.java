@@ -79,8 +79,8 @@ final class CampaignCards {
             Id first = reading.at(weekId(1), reading.places().get(id));
             weeks.add(0, loose.week(first, 1, Optional.of(id), notesOfFirstWeek));
         }
-        return new Campaign(id, label, from, plays, players, clubs, tables, roles, rounds, rates, shows, excuses,
-                veterans, scorings, pairings, casualties, funds, tallies, checks, likenesses, weeks, notes);
+        return new Campaign(id, label, from, phrases.currency(), plays, players, clubs, tables, roles, rounds, rates, shows,
+                excuses, veterans, scorings, pairings, casualties, funds, tallies, checks, likenesses, weeks, notes);
     }
 
     Taken take(Line card, Id id) {

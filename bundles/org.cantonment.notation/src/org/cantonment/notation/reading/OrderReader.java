@@ -6,6 +6,10 @@ import java.util.Optional;
 import org.cantonment.domain.campaign.After;
 import org.cantonment.domain.campaign.CheckUse;
 import org.cantonment.domain.campaign.Excuse;
+import org.cantonment.domain.campaign.Excused;
+import org.cantonment.domain.campaign.FromCheck;
+import org.cantonment.domain.campaign.FromLimit;
+import org.cantonment.domain.campaign.FromRule;
 import org.cantonment.domain.campaign.Pairing;
 import org.cantonment.domain.campaign.Rate;
 import org.cantonment.domain.campaign.Show;
@@ -54,16 +58,28 @@ final class OrderReader {
                 : Words.of(Shown.class, show.getWhat()).map(what -> new Show(id, what, show.isAll(), players, after));
     }
 
-    /** Without the one unit it is for, a dispensation would be for all, so it is left out. */
     Optional<Excuse> excuse(org.cantonment.model.campaign.Excuse excuse, Id id) {
         Under.onlyNotes(reading, id, excuse.getLines(), "a dispensation");
         Optional<Id> player = Reading.ref(excuse.getPlayer());
-        Optional<Id> rule = Reading.ref(excuse.getRule());
+        Optional<Excused> from = excused(excuse);
         Optional<Id> by = Reading.ref(excuse.getBy());
-        boolean whole = player.isPresent() && rule.isPresent() && by.isPresent() && !Things.lost(excuse.getAt());
-        return !whole ? Optional.empty()
-                : Optional.of(new Excuse(id, player.get(), rule.get(), Reading.ref(excuse.getAt()),
-                        phrases.when(excuse.getWhen()), by.get(), Reading.text(excuse.getReason())));
+        boolean whole = player.isPresent() && from.isPresent() && by.isPresent();
+        return !whole ? Optional.empty() : Optional.of(new Excuse(id, player.get(), from.get(),
+                phrases.when(excuse.getWhen()), by.get(), Reading.text(excuse.getReason())));
+    }
+
+    /** Without the one unit it is for, a dispensation would be for all, so it is left out. */
+    private static Optional<Excused> excused(org.cantonment.model.campaign.Excuse excuse) {
+        if (excuse.isLimit()) {
+            return Optional.of(new FromLimit());
+        }
+        Optional<Id> at = Reading.ref(excuse.getAt());
+        if (Things.lost(excuse.getAt())) {
+            return Optional.empty();
+        }
+        return excuse.getRule() instanceof org.cantonment.model.campaign.CheckUse check
+                ? Optional.ofNullable(check.getName()).map(name -> new FromCheck(name, at))
+                : Reading.ref(excuse.getRule()).map(rule -> new FromRule(rule, at));
     }
 
     Optional<Veteran> veteran(org.cantonment.model.campaign.Veteran veteran) {

@@ -32,6 +32,10 @@ final class AllChanges {
     private record Stand(int place, int unit, int strength, int options, String pin) {
     }
 
+    /** So many that are put in, each for the points of one that goes if only the difference counts, else for nothing. */
+    private record Put(Stand stand, int weight, boolean difference, long old) {
+    }
+
     /** One of a written entry. */
     private record Copy(int squad, int number, Written row) {
     }
@@ -47,13 +51,16 @@ final class AllChanges {
     private final SmallCase small;
     private final Fielding fielding;
     private final long mostMoved;
+    private final int mostUnits;
     private final int mostLists;
+    private final List<Put> puts = new ArrayList<>();
     private final List<Copy> copies = new ArrayList<>();
     private final List<Integer> ends = new ArrayList<>();
     private final List<Integer> starts = new ArrayList<>();
     private final int[] squadsLeft;
     private final List<Stand> stands = new ArrayList<>();
     private final List<int[]> touches = new ArrayList<>();
+    private final int[] written = new int[SmallCase.UNITS];
     private final int[] outs = new int[SmallCase.UNITS];
     private final int[] ins = new int[SmallCase.UNITS];
     private final Best best = new Best();
@@ -62,8 +69,10 @@ final class AllChanges {
     private int lists;
     private boolean[] unpinned;
 
-    AllChanges(SmallCase small, Fielding fielding, long mostMoved, int mostLists) {
+    /** @param mostUnits changes of more units are passed over: where prices fall to nothing, there is no end of them */
+    AllChanges(SmallCase small, Fielding fielding, long mostMoved, int mostUnits, int mostLists) {
         this.small = small;
+        this.mostUnits = mostUnits;
         this.fielding = fielding;
         this.mostMoved = mostMoved;
         this.mostLists = mostLists;
@@ -74,6 +83,7 @@ final class AllChanges {
             for (Written row : small.squads.get(s).rows()) {
                 for (int i = 0; i < row.count(); i++) {
                     copies.add(new Copy(s, number, row));
+                    written[row.unit()] += small.squads.get(s).count();
                 }
                 number++;
             }
@@ -139,11 +149,18 @@ final class AllChanges {
     }
 
     private long old(Written row) {
-        return small.kits.get(row.unit()).before()[row.strength() - 1] + (long) row.options() * small.kits.get(row.unit()).option();
+        long plain = small.kits.get(row.unit()).before()[row.strength() - 1]
+                + (long) row.options() * small.kits.get(row.unit()).option();
+        return plain + toll(row.unit(), row.strength(), plain, written);
+    }
+
+    /** What a formula adds: never so much less that there is nothing left to pay. */
+    private long toll(int unit, int strength, long plain, int[] counts) {
+        return small.spoken == null ? 0 : Math.max(-plain, small.spoken.toll(unit, strength, counts));
     }
 
     private void fates(int number, long moved) {
-        if (moved > mostMoved || lists > mostLists) {
+        if (touches.stream().mapToInt(touch -> touch[1]).sum() > mostUnits || moved > mostMoved || lists > mostLists) {
             return;
         }
         if (number == copies.size()) {
@@ -174,10 +191,10 @@ final class AllChanges {
         if (row.unit() == small.gone) {
             int next = (row.unit() + 1) % SmallCase.UNITS;
             ways(small.kits.get(next), (strength, options) -> {
-                long is = is(next, strength, options);
-                long each = small.difference ? Math.abs(is - old(row)) : is + old(row);
+                Stand stand = new Stand(place, next, strength, options, pin);
+                long each = small.difference ? 0 : old(row);
                 touch(at, weight * (small.difference ? 1 : 2), row.unit(), weight, next, weight,
-                        () -> stand(new Stand(place, next, strength, options, pin),
+                        () -> put(new Put(stand, weight, small.difference, old(row)),
                                 () -> fates(number + 1, moved + weight * each)));
             });
         }
@@ -199,6 +216,27 @@ final class AllChanges {
         }
     }
 
+    private void put(Put put, Runnable next) {
+        puts.add(put);
+        stand(put.stand, next);
+        puts.remove(puts.size() - 1);
+    }
+
+    /** What is put in moves what it costs in the list that comes of it. */
+    private long putIn() {
+        int[] counts = new int[SmallCase.UNITS];
+        for (Stand stand : stands) {
+            counts[stand.unit] += stand.place >= 0 ? squadsLeft[stand.place] : 1;
+        }
+        long moved = 0;
+        for (Put put : puts) {
+            long plain = is(put.stand.unit, put.stand.strength, put.stand.options);
+            long price = plain + toll(put.stand.unit, put.stand.strength, plain, counts);
+            moved += put.weight * (put.difference ? Math.abs(price - put.old) : price);
+        }
+        return moved;
+    }
+
     private void stand(Stand stand, Runnable next) {
         stands.add(stand);
         next.run();
@@ -216,7 +254,8 @@ final class AllChanges {
     }
 
     private void adds(int from, long moved) {
-        if (moved > mostMoved || lists++ > mostLists) {
+        if (moved + (small.spoken == null ? putIn() : 0) > mostMoved || lists++ > mostLists
+                || touches.stream().mapToInt(touch -> touch[1]).sum() > mostUnits) {
             return;
         }
         judge(moved);
@@ -254,8 +293,8 @@ final class AllChanges {
     private void add(int place, Stand stand, int number, long moved) {
         int weight = place >= 0 ? squadsLeft[place] : 1;
         int at = place >= 0 ? ends.get(place) : place == TOP && small.formations ? end + 1 : end;
-        long more = weight * is(stand.unit, stand.strength, stand.options);
-        touch(at, weight, -1, 0, stand.unit, weight, () -> stand(stand, () -> adds(number, moved + more)));
+        touch(at, weight, -1, 0, stand.unit, weight,
+                () -> put(new Put(stand, weight, false, 0), () -> adds(number, moved)));
     }
 
     private long surcharges() {
@@ -277,7 +316,7 @@ final class AllChanges {
     }
 
     private void judge(long plain) {
-        long moved = plain + surcharges();
+        long moved = plain + putIn() + surcharges();
         long units = touches.stream().mapToLong(touch -> touch[1]).sum();
         if (moved > mostMoved || moved > best.moved || moved == best.moved && units > best.units) {
             return;

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.domain.campaign.Excuse;
+import org.cantonment.domain.campaign.FromRule;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.InRounds;
 import org.cantonment.domain.common.Span;
@@ -160,8 +161,8 @@ class HouseRulesTest {
 
     @Test
     void aDispensationMakesANoteOfOneBreachAndLeavesTheOther() {
-        Excuse excuse = new Excuse(Id.of("Season#1"), Id.of("Brack"), Id.of("Book/Treads"),
-                Optional.of(Id.of("Book/Tread-Troop")), Validity.of(new InRounds(2, 2)), Id.of("Ombra"), "birthday");
+        Excuse excuse = new Excuse(Id.of("Season#1"), Id.of("Brack"), new FromRule(Id.of("Book/Treads"),
+                Optional.of(Id.of("Book/Tread-Troop"))), Validity.of(new InRounds(2, 2)), Id.of("Ombra"), "birthday");
         Ruling ruling = round(2, weekend(Direction.LOOSEN, "Book"));
         Situation situation = Situation.BARE.withPoints(LIMIT, Optional.empty()).withExcuses(List.of(excuse));
         Verdict his = Judge.judge(ruling, list(3, 80).build(),
@@ -179,8 +180,8 @@ class HouseRulesTest {
 
     @Test
     void withTheDispensationTenPointsOfFootMendWhatIsLeft() {
-        Excuse excuse = new Excuse(Id.of("Season#1"), Id.of("Brack"), Id.of("Book/Treads"),
-                Optional.of(Id.of("Book/Tread-Troop")), Validity.of(new InRounds(2, 2)), Id.of("Ombra"), "birthday");
+        Excuse excuse = new Excuse(Id.of("Season#1"), Id.of("Brack"), new FromRule(Id.of("Book/Treads"),
+                Optional.of(Id.of("Book/Tread-Troop"))), Validity.of(new InRounds(2, 2)), Id.of("Ombra"), "birthday");
         Ruling ruling = round(2, weekend(Direction.LOOSEN, "Book"));
         Situation his = Situation.BARE.withPoints(LIMIT, Optional.empty()).withExcuses(List.of(excuse))
                 .withPlayer(Id.of("Brack"), Optional.empty());

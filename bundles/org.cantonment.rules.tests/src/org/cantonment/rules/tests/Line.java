@@ -54,7 +54,7 @@ final class Line {
     private final Maker maker;
     private final List<Function<Function<String, Id>, When>> whens = new ArrayList<>();
 
-    private Line(Maker maker) {
+    Line(Maker maker) {
         this.maker = maker;
     }
 

@@ -61,25 +61,35 @@ final class SmallCase {
     final Ruling before;
     final Ruling after;
     final Situation situation;
+    /** What its rules ask in expressions; null if they ask nothing. */
+    final SpokenRules spoken;
     private final Random random;
 
     SmallCase(long seed) {
+        this(seed, false);
+    }
+
+    /** @param speaks whether its rules ask in expressions, too */
+    SmallCase(long seed, boolean speaks) {
         random = new Random(seed);
-        formations = random.nextInt(3) > 0;
+        spoken = speaks ? new SpokenRules(random) : null;
+        // Every change is looked at beside the search, and expressions leave more of them open.
+        formations = speaks ? random.nextInt(4) == 0 : random.nextInt(3) > 0;
         supports = formations && random.nextInt(3) == 0;
         gone = random.nextInt(UNITS + 1) - 1;
         difference = random.nextBoolean();
         for (int u = 0; u < UNITS; u++) {
             boolean two = random.nextInt(3) == 0;
             kits.add(new Kit(new int[] {price(), two ? 3 + price() : 0}, new int[] {price(), two ? 3 + price() : 0},
-                    random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, random.nextInt(6) == 0 ? 2 : 0,
+                    random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, random.nextInt(6) == 0 && (spoken == null || !spoken.asksOwnPoints) ? 2 : 0,
                     random.nextInt(2)));
             owned[u] = random.nextInt(4);
         }
         BookOf book = book();
         before = Court.ruling(Court.in("B/Before"), book);
         after = Court.ruling(Court.in("B/After"), book);
-        situation = Situation.BARE.withPoints(6 + random.nextInt(18), Optional.empty());
+        Situation bare = Situation.BARE.withPoints(6 + random.nextInt(speaks ? 12 : 18), Optional.empty());
+        situation = speaks ? bare.withBefore(spoken.before()) : bare;
         for (int s = 0; s < (formations ? 1 + random.nextInt(2) : 1); s++) {
             squads.add(new Squad(formations && random.nextInt(6) == 0 ? 2 : 1, rows()));
         }
@@ -91,7 +101,7 @@ final class SmallCase {
 
     private List<Written> rows() {
         List<Written> rows = new ArrayList<>();
-        int many = random.nextInt(4);
+        int many = spoken == null ? random.nextInt(4) : 1 + random.nextInt(2);
         for (int i = 0; i < many; i++) {
             int unit = random.nextInt(UNITS);
             Kit kit = kits.get(unit);
@@ -116,8 +126,11 @@ final class SmallCase {
         if (supports) {
             book.support("S", Span.of(random.nextInt(2), 1), 1, random.nextBoolean() ? "F" : null, "U" + any());
         }
-        for (int l = 0; l < random.nextInt(3); l++) {
+        for (int l = 0; l < random.nextInt(spoken == null ? 3 : 2); l++) {
             book.limit("L" + l, limit());
+        }
+        for (int l = 0; spoken != null && l < 1 + random.nextInt(2); l++) {
+            book.limit("E" + l, spoken.limit(this::limit));
         }
         return book;
     }
@@ -142,6 +155,9 @@ final class SmallCase {
         }
         if (kit.dearer > 0) {
             lines.add(dearer(kit.dearer, kit.beyond));
+        }
+        if (spoken != null) {
+            lines.addAll(spoken.surcharges(u));
         }
         if (u == gone) {
             lines.add(available().to("Before"));

@@ -10,8 +10,9 @@ import org.cantonment.rules.Verdict;
  * A change that makes a list legal.
  *
  * @param actions what to do, in order
- * @param moved the points moved: removed at the price written plus added at the new one; a unit that only gets another
- *        strength moves the difference
+ * @param moved the points moved: removed at the price in the list as written, plus added at the price in the changed list,
+ *        both with what formulas add; a unit that only gets another strength or other options moves the difference that
+ *        these make by themselves; one that stays as it is moves nothing, even if a formula changes its price
  * @param units the units touched
  * @param after the list as changed
  * @param verdict what the judge says of it

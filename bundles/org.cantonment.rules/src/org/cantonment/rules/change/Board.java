@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.Body;
 import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
@@ -22,7 +23,7 @@ final class Board {
     static final Comparator<Edit> ORDER = Comparator.comparingInt(Edit::position).thenComparingInt(Edit::id);
 
     /** Formations that a change puts into formations that it puts in, and so on. */
-    private static final int DEEPEST = 4;
+    static final int DEEPEST = 4;
 
     private final ForceList list;
     private final Situation situation;
@@ -33,22 +34,22 @@ final class Board {
     private final Map<Part, EditMaker> makers = new HashMap<>();
     private final Map<Edit, List<Place>> added = new HashMap<>();
     private final List<Edit> written = new ArrayList<>();
+    private long curtailed = Long.MAX_VALUE;
 
     /** @param owned whether what a player owns is asked, too */
     Board(Ruling now, Ruling written, Situation situation, ForceList list, boolean owned) {
         this.list = list;
         this.situation = situation;
-        add(new Part(list.id(), now, written, Muster.of(now, list.id(), list.body()), 0));
+        add(part(list.id(), now, written, list.body(), 0));
         for (Contingent some : list.contingents()) {
             Ruling own = situation.contingents().get(some.id());
             Part last = parts.get(parts.size() - 1);
-            add(new Part(some.id(), own == null ? now : own, own == null ? written : own,
-                    Muster.of(own == null ? now : own, some.id(), some.body()),
+            add(part(some.id(), own == null ? now : own, own == null ? written : own, some.body(),
                     last.first() + last.muster().nodes().size() + 1));
         }
         Counter counter = new Counter();
         for (Part part : parts) {
-            makers.put(part, new EditMaker(part, situation, owned, counter));
+            makers.put(part, new EditMaker(part, parts, situation, owned, counter));
             groups.stream().filter(group -> group.part() == part)
                     .forEach(group -> makers.get(part).fates(group, this.groups));
             places.stream().filter(place -> place.part() == part).forEach(makers.get(part)::adds);
@@ -56,6 +57,10 @@ final class Board {
         groups.forEach(group -> this.written.addAll(group.fates()));
         places.forEach(place -> this.written.addAll(place.adds()));
         this.written.sort(ORDER);
+    }
+
+    private static Part part(Id id, Ruling now, Ruling written, Body body, int first) {
+        return new Part(id, now, written, Muster.of(now, id, body), Muster.of(written, id, body), first);
     }
 
     /** Numbers edits. */
@@ -95,7 +100,9 @@ final class Board {
         Entry entry = node.entry();
         boolean named = entry.alias().isPresent() || entry.joins().isPresent() || entry.billet().isPresent();
         Group fresh = new Group(groups.size(), part, home, above);
-        Group group = named || node.formation() != null ? fresh : alike.computeIfAbsent(List.of(node.parent(),
+        // Who pays for those beyond a number is told by the order of the entries, and a formula may ask for it.
+        boolean ordered = node.unit() != null && !node.unit().dearer().isEmpty();
+        Group group = named || ordered || node.formation() != null ? fresh : alike.computeIfAbsent(List.of(node.parent(),
                 node.support(), entry.what(), entry.strength(), entry.options()), key -> fresh);
         if (group == fresh) {
             groups.add(group);
@@ -122,6 +129,11 @@ final class Board {
         return parts;
     }
 
+    /** Whether some price hangs on the rest of the list by a formula: then no edit tells by itself what it saves. */
+    boolean fluid() {
+        return parts.stream().anyMatch(Part::fluid);
+    }
+
     List<Group> groups() {
         return groups;
     }
@@ -134,6 +146,16 @@ final class Board {
     /** The group of a written entry, or null. */
     Group group(Id entry) {
         return byEntry.get(entry);
+    }
+
+    /** Notes that a change of this cost was not followed any further, since it had become too large. */
+    void curtail(long cost) {
+        curtailed = Math.min(curtailed, cost);
+    }
+
+    /** What changes that were not followed cost at the least; {@link Long#MAX_VALUE} if all were. */
+    long curtailed() {
+        return curtailed;
     }
 
     /** All that may be done to the written list, in order. */

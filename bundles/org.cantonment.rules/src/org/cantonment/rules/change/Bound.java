@@ -80,6 +80,11 @@ final class Bound {
         return cost(sum + Math.max(0, reduced[edit]));
     }
 
+    /** The same if both edits of these numbers are among it. */
+    long with(int one, int other) {
+        return cost(sum + Math.max(0, reduced[one]) + (one == other ? 0 : Math.max(0, reduced[other])));
+    }
+
     private static long cost(long fine) {
         long whole = Math.max(0, (fine + FINE - 1) / FINE);
         boolean more = whole % POINT > POINT / 2;

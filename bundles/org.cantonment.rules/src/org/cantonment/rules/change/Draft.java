@@ -1,6 +1,7 @@
 package org.cantonment.rules.change;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,9 +19,12 @@ import org.cantonment.domain.finding.SetCount;
 import org.cantonment.domain.finding.SetOption;
 import org.cantonment.domain.finding.SetStrength;
 import org.cantonment.domain.finding.Unpin;
+import org.cantonment.domain.force.Body;
+import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Taken;
 import org.cantonment.rules.change.Edit.Kind;
+import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.muster.Node;
 
 /** A change carried out: the actions that make it up, and the list after them. */
@@ -31,7 +35,19 @@ final class Draft {
     private final List<Action> actions = new ArrayList<>();
     private final Map<Id, Place> standing = new HashMap<>();
     private final Map<Id, Place> opened = new HashMap<>();
+    private final List<Wanted> wanted = new ArrayList<>();
+    private final List<Put> puts = new ArrayList<>();
+    private final Map<Part, Muster> musters = new HashMap<>();
+    private final Map<Part, Charges> charges = new HashMap<>();
     private ForceList list;
+
+    /** What an edit puts in, before it is. */
+    private record Wanted(Edit edit, AddUnit add, Place place) {
+    }
+
+    /** What an edit put in: so many, counted in one of what they stand in, at an entry. */
+    record Put(Edit edit, Id entry, int count) {
+    }
 
     Draft(Board board, State state) {
         this.board = board;
@@ -51,7 +67,11 @@ final class Draft {
             }
         }
         for (Place place : board.places()) {
-            fill(place, place.id(), adds);
+            want(place, place.id(), adds);
+        }
+        put();
+        for (Place place : board.places()) {
+            formations(place, place.id(), adds);
         }
     }
 
@@ -131,6 +151,7 @@ final class Draft {
         if (here != null && here.kind() == Kind.SUCCEED) {
             act(new ReplaceUnit(id, here.variant().unit().id(), OptionalInt.of(here.variant().strength())));
             options(id, List.of(), here.variant());
+            puts.add(new Put(here, id, stay));
         } else if (here != null) {
             if (here.variant().strength() != node.strength()) {
                 act(new SetStrength(id, here.variant().strength()));
@@ -143,15 +164,21 @@ final class Draft {
         Id parent = group.above() == null ? group.part().id()
                 : group.part().muster().nodes().get(node.parent()).entry().id();
         Optional<String> billet = unpinned ? Optional.empty() : node.entry().billet();
-        put(new AddUnit(parent, node.support(), billet, edit.variant().unit().id(),
-                OptionalInt.of(edit.variant().strength()), count), edit.variant(), group.home());
+        wanted.add(new Wanted(edit, new AddUnit(parent, node.support(), billet, edit.variant().unit().id(),
+                OptionalInt.of(edit.variant().strength()), count), group.home()));
     }
 
-    private void put(AddUnit add, Variant variant, Place place) {
-        Id id = ListEdits.idOf(list, add);
-        standing.put(id, place);
-        act(add);
-        options(id, List.of(), variant);
+    /** Those with options first: what has none yet would be counted together with what is to have none. */
+    private void put() {
+        wanted.sort(Comparator.comparing(some -> some.edit().variant().options().isEmpty()));
+        for (Wanted some : wanted) {
+            Id id = ListEdits.idOf(list, some.add());
+            standing.put(id, some.place());
+            act(some.add());
+            options(id, List.of(), some.edit().variant());
+            puts.add(new Put(some.edit(), id, some.add().count()));
+        }
+        wanted.clear();
     }
 
     private void options(Id id, List<Taken> were, Variant variant) {
@@ -169,18 +196,21 @@ final class Draft {
         }
     }
 
-    /** Formations in which something stands come first, so that each is told from the next. */
-    private void fill(Place place, Id id, Map<Place, Map<Edit, Integer>> adds) {
-        Map<Edit, Integer> counts = adds.getOrDefault(place, Map.of());
-        List<Place> formations = new ArrayList<>();
-        counts.forEach((edit, count) -> {
+    private void want(Place place, Id id, Map<Place, Map<Edit, Integer>> adds) {
+        adds.getOrDefault(place, Map.of()).forEach((edit, count) -> {
             if (edit.kind() == Kind.ADD) {
-                put(new AddUnit(id, place.support(), Optional.empty(), edit.variant().unit().id(),
-                        OptionalInt.of(edit.variant().strength()), count), edit.variant(), place);
-            } else {
-                for (int i = 0; i < count; i++) {
-                    formations.add(board.place(edit, i));
-                }
+                wanted.add(new Wanted(edit, new AddUnit(id, place.support(), Optional.empty(),
+                        edit.variant().unit().id(), OptionalInt.of(edit.variant().strength()), count), place));
+            }
+        });
+    }
+
+    /** Formations in which something stands come first, so that each is told from the next. */
+    private void formations(Place place, Id id, Map<Place, Map<Edit, Integer>> adds) {
+        List<Place> formations = new ArrayList<>();
+        adds.getOrDefault(place, Map.of()).forEach((edit, count) -> {
+            for (int i = 0; i < count && edit.kind() == Kind.ADD_FORMATION; i++) {
+                formations.add(board.place(edit, i));
             }
         });
         formations.sort((one, other) -> Boolean.compare(adds.containsKey(other), adds.containsKey(one)));
@@ -191,7 +221,49 @@ final class Draft {
             standing.put(fresh, place);
             opened.put(fresh, formation);
             act(add);
-            fill(formation, fresh, adds);
+            puts.add(new Put(formation.by(), fresh, 1));
+            want(formation, fresh, adds);
+            put();
+            formations(formation, fresh, adds);
         }
+    }
+
+    List<Put> puts() {
+        return puts;
+    }
+
+    /** A part of the changed list, laid out. */
+    Muster muster(Part part) {
+        return musters.computeIfAbsent(part, some -> {
+            Body body = list.body();
+            for (Contingent contingent : list.contingents()) {
+                body = contingent.id().equals(part.id()) ? contingent.body() : body;
+            }
+            return Muster.of(part.now(), part.id(), body);
+        });
+    }
+
+    /** The points that one of these moves beyond what it moves at the least. */
+    long more(Put put) {
+        Edit edit = put.edit();
+        Part part = edit.group() != null ? edit.group().part() : edit.place().part();
+        if (!part.fluid() || edit.kind() == Kind.ALTER) {
+            return 0;
+        }
+        long plain = edit.variant() != null ? edit.variant().points() : edit.formation().points();
+        long price = Charges.price(plain, added(part, put.entry()));
+        long moved = edit.group() == null ? Math.max(0, price)
+                : board.maker(part).prices().succeeded(edit.group().first(), price);
+        return moved - edit.moved();
+    }
+
+    private long added(Part part, Id entry) {
+        Charges charged = charges.computeIfAbsent(part, some -> new Charges(muster(some)));
+        for (Node node : muster(part).nodes()) {
+            if (node.entry().id().equals(entry)) {
+                return charged.of(node.index());
+            }
+        }
+        throw new IllegalStateException("Nothing stands at " + entry);
     }
 }

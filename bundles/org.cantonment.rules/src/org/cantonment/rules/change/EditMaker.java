@@ -7,7 +7,6 @@ import java.util.List;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.rules.Relation;
-import org.cantonment.domain.rules.Successor;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.view.BeforeView;
@@ -35,34 +34,44 @@ final class EditMaker {
     private final List<List<Variant>> puttable = new ArrayList<>();
     private final long[] dearest;
 
-    EditMaker(Part part, Situation situation, boolean owned, Board.Counter counter) {
+    /** @param all the parts of the list: rules of each may ask what stands in others */
+    EditMaker(Part part, List<Part> all, Situation situation, boolean owned, Board.Counter counter) {
         this.part = part;
         this.situation = situation;
         this.counter = counter;
-        this.prices = new Prices(part.now(), part.written());
-        this.filling = new Filling(part.now(), situation);
-        this.variants = new Variants(part.now(), telling(owned));
+        this.prices = new Prices(part);
+        this.variants = new Variants(part.now(), telling(all, owned));
+        this.filling = new Filling(part.now(), situation, this::least);
         this.dearest = new long[part.now().choices().size()];
         for (Choice choice : part.now().choices()) {
-            List<Variant> all = choice instanceof UnitView unit && filling.mayTake(unit)
+            List<Variant> ways = choice instanceof UnitView unit && filling.mayTake(unit)
                     ? variants.of(unit, Variant::points) : List.of();
-            puttable.add(all);
-            for (Variant variant : all) {
+            puttable.add(ways);
+            for (Variant variant : ways) {
                 dearest[choice.index()] = Math.max(dearest[choice.index()],
                         variant.points() + Prices.surcharge(variant.unit()));
             }
         }
     }
 
-    private Variants.Telling telling(boolean owned) {
-        boolean strengths = part.fluid();
-        boolean options = part.fluid();
-        for (LimitView limit : part.now().limits()) {
-            for (LimitLine line : limit.lines()) {
-                boolean fixed = limit.conditions().isEmpty() && (line instanceof BoundView || line instanceof KeepView || line instanceof BeforeView
-                        || line instanceof TakingView);
-                strengths |= !fixed || line instanceof TakingView view && view.taking().relation() == Relation.MATCHES;
-                options |= !fixed;
+    /** What a unit costs at the least, however it is taken. */
+    private long least(UnitView unit) {
+        return variants.of(unit, Variant::points).stream().mapToLong(Variant::least).min().orElse(0);
+    }
+
+    private static Variants.Telling telling(List<Part> all, boolean owned) {
+        boolean strengths = false;
+        boolean options = false;
+        for (Part part : all) {
+            strengths |= part.fluid();
+            options |= part.fluid();
+            for (LimitView limit : part.now().limits()) {
+                for (LimitLine line : limit.lines()) {
+                    boolean fixed = limit.conditions().isEmpty() && (line instanceof BoundView
+                            || line instanceof KeepView || line instanceof BeforeView || line instanceof TakingView);
+                    strengths |= !fixed || line instanceof TakingView view && view.taking().relation() == Relation.MATCHES;
+                    options |= !fixed;
+                }
             }
         }
         return new Variants.Telling(strengths, options, owned);
@@ -93,7 +102,7 @@ final class EditMaker {
         long price = Prices.now(node);
         long weight = node.copies() / node.count();
         Delta gone = gone(node, price, weight);
-        group.fates().add(fate(Kind.REMOVE, group, null, prices.old(node.entry()), 1, List.of(gone)));
+        group.fates().add(fate(Kind.REMOVE, group, null, prices.old(node), 1, List.of(gone)));
         if (filling.mayTake(node.unit()) || !situation.excuses().isEmpty()) {
             alter(group, price, weight);
         }
@@ -103,11 +112,13 @@ final class EditMaker {
 
     private static Delta gone(Node node, long price, long weight) {
         long most = node.unit() == null ? 0 : Prices.surcharge(node.unit());
-        return new Delta(node.choice().id(), -weight, -(price + most) * weight, -price * weight);
+        long least = Charges.least(node.choice(), price, node.strength());
+        return new Delta(node.choice().id(), -weight, -(price + most) * weight, -least * weight);
     }
 
-    private static Delta come(UnitView unit, long price, long weight) {
-        return new Delta(unit.id(), weight, price * weight, (price + Prices.surcharge(unit)) * weight);
+    private static Delta come(Variant variant, long weight) {
+        UnitView unit = variant.unit();
+        return new Delta(unit.id(), weight, variant.least() * weight, (variant.points() + Prices.surcharge(unit)) * weight);
     }
 
     private Edit fate(Kind kind, Group group, Variant variant, long moved, int units, List<Delta> deltas) {
@@ -122,7 +133,7 @@ final class EditMaker {
         boolean legal = variants.offered(is);
         for (Variant variant : variants.of(node.unit(), some -> prices.altered(node, some))) {
             if (!legal || !variants.alike(is, variant)) {
-                long more = (variant.points() - price) * weight;
+                long more = (variant.least() - is.least()) * weight;
                 group.fates().add(fate(Kind.ALTER, group, variant, prices.altered(node, variant), 1,
                         List.of(new Delta(node.choice().id(), 0, more, more))));
             }
@@ -135,26 +146,23 @@ final class EditMaker {
         if (next == null || !(part.now().choice(next) instanceof UnitView unit) || !filling.mayTake(unit)) {
             return;
         }
-        boolean difference = node.unit().successor().filter(Successor::difference).isPresent();
-        long old = prices.old(node.entry());
-        for (Variant variant : variants.of(unit, some -> difference ? Math.abs(some.points() - old) : some.points())) {
-            long moved = difference ? Math.abs(variant.points() - old) : Math.max(0, old) + Math.max(0, variant.points());
-            group.fates().add(fate(Kind.SUCCEED, group, variant, moved, difference ? 1 : 2,
-                    List.of(gone, come(unit, variant.points(), weight))));
+        for (Variant variant : variants.of(unit, some -> prices.succeeded(node, some.points()))) {
+            group.fates().add(fate(Kind.SUCCEED, group, variant, prices.succeededLeast(node, variant),
+                    Prices.difference(node) ? 1 : 2, List.of(gone, come(variant, weight))));
         }
     }
 
     /** One of a formation goes with all that is written in it. */
     private void removeFormation(Group group, List<Group> all) {
         Node node = group.first();
-        long moved = Math.max(0, prices.old(node.entry()));
+        long moved = Math.max(0, prices.old(node));
         long units = 0;
         List<Delta> deltas = new ArrayList<>(List.of(gone(node, Prices.now(node), node.copies() / node.count())));
         for (Group inside : all) {
             if (inside.within(group)) {
                 for (Node some : inside.nodes()) {
                     long each = some.copies() / node.copies();
-                    moved += Math.max(0, prices.old(some.entry())) * each;
+                    moved += Math.max(0, prices.old(some)) * each;
                     units += some.unit() == null ? 0 : each;
                     deltas.add(gone(some, Prices.now(some), some.copies() / node.count()));
                 }
@@ -173,9 +181,9 @@ final class EditMaker {
                 continue;
             }
             for (Variant variant : puttable.get(choice.index())) {
-                long moved = Math.max(0, variant.points());
+                long moved = Math.max(0, variant.least());
                 place.adds().add(new Edit(counter.next(), Kind.ADD, null, place, variant, null, moved, 1,
-                        Cost.of(moved, 1), List.of(come(variant.unit(), variant.points(), place.weight())),
+                        Cost.of(moved, 1), List.of(come(variant, place.weight())),
                         place.position()));
             }
         }
@@ -192,8 +200,9 @@ final class EditMaker {
     }
 
     private void addFormation(Place place, FormationView formation) {
-        long moved = Math.max(0, formation.points());
-        long points = formation.points() * place.weight();
+        long least = Charges.least(formation, formation.points(), 0);
+        long moved = Math.max(0, least);
+        long points = least * place.weight();
         place.adds().add(new Edit(counter.next(), Kind.ADD_FORMATION, null, place, null, formation, moved, 0,
                 filling.cost(formation), List.of(new Delta(formation.id(), place.weight(), points, points)),
                 place.position()));

@@ -20,6 +20,9 @@ final class Expansion {
     private final State state;
     private final Need need;
     private final List<Need> needs;
+    private final List<Edit> open;
+    private final Bound bound;
+    private final int[] numbers;
     private final long[] costs;
     private final Integer[] order;
     private int next;
@@ -33,6 +36,7 @@ final class Expansion {
      */
     Expansion(State state, List<Need> needs, List<Need> kept, List<Edit> open, long floor) {
         this.state = state;
+        this.open = open;
         this.needs = new ArrayList<>(needs);
         this.needs.sort(Comparator.comparingInt(some -> some.edits().size()));
         this.need = this.needs.get(0);
@@ -47,10 +51,11 @@ final class Expansion {
         }
         List<Need> all = new ArrayList<>(needs);
         all.addAll(kept);
-        Bound bound = new Bound(state, open, all);
+        bound = new Bound(state, open, all);
         least = Math.max(least, sum(state.cost(), bound.least()));
         long beside = beside(covers, effects);
         costs = new long[need.edits().size()];
+        numbers = new int[costs.length];
         List<Integer> ways = new ArrayList<>();
         int at = 0;
         for (int i = 0; i < costs.length; i++) {
@@ -59,6 +64,7 @@ final class Expansion {
             while (open.get(at) != edit) {
                 at++;
             }
+            numbers[i] = at;
             costs[i] = Math.max(costs[i], sum(state.cost(), bound.with(at)));
             for (int n = 1; n < covers.size(); n++) {
                 long after = covers.get(n).after(effects.get(n).getOrDefault(edit, 0L));
@@ -138,26 +144,18 @@ final class Expansion {
         return positions;
     }
 
+    /** What costs too much together with this way on is not among what comes to just that cost. */
     private int[] earliest(int child) {
         State sister = child(child);
         int count = sister.units();
         int[] all = sister.positions(Math.max(count, Cost.units(costs[child])));
-        Set<Edit> seen = new HashSet<>();
-        List<Edit> may = new ArrayList<>();
-        for (Need some : needs) {
-            for (Edit edit : some.edits()) {
-                if (!sister.forbidden().get(edit.id()) && seen.add(edit)) {
-                    may.add(edit);
-                }
-            }
-        }
-        may.sort(Board.ORDER);
         Map<Group, Integer> taken = new HashMap<>();
-        for (Edit edit : may) {
-            if (count >= all.length) {
-                break;
+        for (int i = 0; i < open.size() && count < all.length; i++) {
+            Edit edit = open.get(i);
+            boolean cheap = sum(state.cost(), bound.with(numbers[child], i)) <= costs[child];
+            if (cheap && !sister.forbidden().get(edit.id()) && edit.kind() != Edit.Kind.UNPIN) {
+                count = earliest(sister, edit, all, count, taken);
             }
-            count = earliest(sister, edit, all, count, taken);
         }
         Arrays.fill(all, Math.min(count, all.length), all.length, Integer.MAX_VALUE);
         Arrays.sort(all);
@@ -166,7 +164,7 @@ final class Expansion {
 
     private static int earliest(State sister, Edit edit, int[] all, int from, Map<Group, Integer> taken) {
         int count = from;
-        if (edit.endless() || edit.kind() == Edit.Kind.UNPIN || edit.group().formation()) {
+        if (edit.endless() || edit.group().formation()) {
             while (count < all.length) {
                 all[count++] = edit.position();
             }

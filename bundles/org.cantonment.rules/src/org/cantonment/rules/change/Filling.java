@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.ToLongFunction;
 
 import org.cantonment.rules.view.BilletView;
 import org.cantonment.rules.view.Choice;
@@ -11,6 +12,7 @@ import org.cantonment.rules.view.FormationView;
 import org.cantonment.rules.view.Room;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
+import org.cantonment.rules.view.UnitView;
 
 /** What putting in a formation leads to: what it costs at least to fill it, and what may come to stand in it. */
 final class Filling {
@@ -20,12 +22,13 @@ final class Filling {
     private final long[] costs;
     private final BitSet[] reach;
 
-    Filling(Ruling ruling, Situation situation) {
+    /** @param least what a unit costs at the least */
+    Filling(Ruling ruling, Situation situation, ToLongFunction<UnitView> least) {
         this.ruling = ruling;
         this.situation = situation;
         this.costs = new long[ruling.choices().size()];
         this.reach = new BitSet[costs.length];
-        reckon();
+        reckon(least);
         for (Choice choice : ruling.choices()) {
             reach(choice);
         }
@@ -102,14 +105,14 @@ final class Filling {
     }
 
     /** From above, until no formation becomes cheaper; each round settles at least one formation. */
-    private void reckon() {
+    private void reckon(ToLongFunction<UnitView> least) {
         Arrays.fill(costs, Cost.NEVER);
         int rounds = 1;
         for (Choice choice : ruling.choices()) {
-            if (choice instanceof FormationView) {
-                rounds++;
+            if (choice instanceof UnitView unit) {
+                costs[choice.index()] = Cost.of(Math.max(0, least.applyAsLong(unit)), 1);
             } else {
-                costs[choice.index()] = Cost.of(Math.max(0, choice.leastPoints()), 1);
+                rounds++;
             }
         }
         boolean changed = true;
@@ -127,7 +130,7 @@ final class Filling {
 
     /** With dispensations about, a formation may stay empty. */
     private long filled(FormationView formation) {
-        long cost = Cost.of(Math.max(0, formation.points()), 0);
+        long cost = Cost.of(Math.max(0, Charges.least(formation, formation.points(), 0)), 0);
         if (!situation.excuses().isEmpty()) {
             return cost;
         }

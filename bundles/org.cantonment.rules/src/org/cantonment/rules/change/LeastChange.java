@@ -25,9 +25,18 @@ import org.cantonment.rules.view.Situation;
  * them, also into formations that were put in; other strengths and options; the successor in a unit's place; and an entry
  * no longer held to its billet. A unit that goes from one formation to another is taken out there and put in here. What
  * stands in a formation that is written with a number changes in all of them. Not considered are names: what is put in
- * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation. Surcharges beyond
- * a number are moved with what they are paid for; what a formula adds to a price is not, as it hangs on the rest of the
- * list. Beyond {@value Variants#MOST} ways to take a unit, those with more options are left out.
+ * has none and joins nothing; and what may not be taken is never put in, not even under a dispensation. Beyond
+ * {@value Variants#MOST} ways to take a unit, those with more options are left out.
+ *
+ * <p>What is moved: what is taken out, at the price that it had in the list as written; what is put in, at the price that
+ * it has in the list that comes of it; a unit that only gets another strength or other options, the difference that these
+ * make by themselves. So what a formula adds to a price is moved with the unit that goes or comes, and a formula that adds
+ * more or less to a unit that stays, since something else goes or comes, moves nothing. Surcharges beyond a number are moved
+ * with those of a unit that are beyond it. Nothing is moved below 0 points.
+ *
+ * <p>Of one kind a change puts in at most {@value Bound#MOST_OF_ONE} in one place. It puts in at most
+ * {@value State#MOST_FORMATIONS} formations, and into one another down to a fifth; if nothing else does, the search does not
+ * say that it is complete.
  *
  * <p>How it stays exact: every breach becomes a {@link Need}, a set of edits of which every legal list holds enough, and
  * the search branches over the edits of one need, each standing for all changes with it and without those before it. So
@@ -77,7 +86,8 @@ public final class LeastChange {
      * @param written the rules it was written under: what is taken out moves its points under these
      * @param fielding what the player owns, or {@link Fielding#ALL}
      * @param wanted how many answers, at least 1; none of them holds another
-     * @param most how many lists to look at before giving up; each costs one judging
+     * @param most how many lists to look at before giving up; each costs one judging. As many again, and no more than
+     *        {@value #MOST_DIVE}, are then looked at for some legal list
      * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
      */
     public static Found search(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding,
@@ -106,10 +116,13 @@ public final class LeastChange {
             put(item.expansion());
             put(look(child, item.cost()));
         }
-        boolean complete = queue.isEmpty() || answers.size() >= wanted;
-        long bound = queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
-        if (!complete && answers.isEmpty()) {
-            dive(root);
+        // That there is none at all can only be said if nothing was left out.
+        boolean cut = answers.isEmpty() && queue.isEmpty() && board.curtailed() < Long.MAX_VALUE;
+        boolean complete = !cut && (queue.isEmpty() || answers.size() >= wanted);
+        long bound = cut ? Cost.moved(board.curtailed())
+                : queue.isEmpty() ? Long.MAX_VALUE : Cost.moved(queue.peek().cost());
+        if (!complete && !cut && answers.isEmpty()) {
+            dive(root, Math.min(most, MOST_DIVE));
         }
         return new Found(answers, complete, bound);
     }
@@ -129,10 +142,10 @@ public final class LeastChange {
     }
 
     /** The search was given up: takes the best way on from each list until one is legal, going back where there is none. */
-    private void dive(State root) {
+    private void dive(State root, int most) {
         Deque<Expansion> path = new ArrayDeque<>();
         Look look = look(root, 0);
-        for (int i = 0; i < MOST_DIVE && look.answer() == null; i++) {
+        for (int i = 0; i < most && look.answer() == null; i++) {
             if (look.expansion() != null && look.expansion().hasNext()) {
                 path.push(look.expansion());
             }
@@ -175,7 +188,7 @@ public final class LeastChange {
         Needs needs = new Needs(board, state, draft);
         Set<Id> lacking = stock.lacking(draft.list(), verdict.legal());
         if (verdict.legal() && lacking.isEmpty()) {
-            long exact = state.exact();
+            long exact = state.exact(draft);
             return new Look(state, new Answer(draft.actions(), Cost.moved(exact), Cost.units(exact), draft.list(),
                     verdict), exact, null);
         }

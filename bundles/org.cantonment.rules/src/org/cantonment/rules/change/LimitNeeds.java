@@ -36,7 +36,7 @@ final class LimitNeeds {
 
     Need of(Finding finding) {
         LimitLine line = line(finding.rule());
-        if (line instanceof BoundView bound && part.fluid() && bound.bound().measure() != Measure.COUNT) {
+        if (line instanceof BoundView bound && needs.board().fluid() && bound.bound().measure() != Measure.COUNT) {
             return needs.anything();
         }
         if (line instanceof BoundView bound && !hasSupports(bound.of()) && !hasSupports(bound.per())) {

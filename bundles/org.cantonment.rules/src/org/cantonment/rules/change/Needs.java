@@ -1,16 +1,13 @@
 package org.cantonment.rules.change;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
-import org.cantonment.domain.force.Body;
-import org.cantonment.domain.force.Contingent;
+import org.cantonment.domain.rules.Measure;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Muster;
@@ -26,7 +23,6 @@ final class Needs {
     private final State state;
     private final Draft draft;
     private final List<Edit> open;
-    private final Map<Part, Muster> musters = new HashMap<>();
 
     Needs(Board board, State state, Draft draft) {
         this.board = board;
@@ -62,28 +58,20 @@ final class Needs {
 
     /** A part of the changed list, laid out. */
     Muster muster(Part part) {
-        Muster muster = musters.get(part);
-        if (muster == null) {
-            Body body = draft.list().body();
-            for (Contingent some : draft.list().contingents()) {
-                body = some.id().equals(part.id()) ? some.body() : body;
-            }
-            muster = Muster.of(part.now(), part.id(), body);
-            musters.put(part, muster);
-        }
-        return muster;
+        return draft.muster(part);
     }
 
     /** What is kept and must stay so: bounds, and the limit of points. */
     List<Need> kept(Verdict verdict) {
         List<Need> kept = new ArrayList<>();
-        if (blurred() || board.parts().get(0).fluid()) {
+        if (blurred()) {
             return kept;
         }
         Part part = board.parts().get(0);
         for (LimitView limit : part.now().limits()) {
             for (LimitLine line : limit.lines()) {
-                if (limit.severity() == Severity.BREACH && limit.conditions().isEmpty() && line instanceof BoundView bound) {
+                if (limit.severity() == Severity.BREACH && limit.conditions().isEmpty() && line instanceof BoundView bound
+                        && (!board.fluid() || bound.bound().measure() == Measure.COUNT)) {
                     new BoundNeeds(this, part, new LimitNeeds(this, part)).kept(bound, kept);
                 }
             }
@@ -96,8 +84,11 @@ final class Needs {
                 new RoomNeeds(this, place, node).into(kept);
             }
         }
+        if (board.fluid() && board.situation().points().isPresent() && floor() <= board.situation().points().getAsInt()) {
+            kept.add(Need.of(floor() - board.situation().points().getAsInt(), open, Needs::savedSurely));
+        }
         long over = verdict.points() - board.situation().points().orElse(Integer.MAX_VALUE);
-        if (board.situation().points().isPresent() && verdict.bases().stream()
+        if (!board.fluid() && board.situation().points().isPresent() && verdict.bases().stream()
                 .noneMatch(basis -> basis.finding().code().equals("points.over"))) {
             kept.add(Need.of(over, open, Needs::saved));
         }
@@ -122,8 +113,9 @@ final class Needs {
         if (code.startsWith("support.") || code.equals("unit.loose")) {
             return new SupportNeeds(this).of(part(finding));
         }
-        if (code.startsWith("points.") && board.parts().stream().anyMatch(Part::fluid)) {
-            return anything();
+        if (code.startsWith("points.") && board.fluid()) {
+            long over = board.parts().size() > 1 ? 0 : floor() - board.situation().points().orElse(Integer.MAX_VALUE);
+            return over <= 0 ? anything() : Need.of(over, open, Needs::savedSurely);
         }
         if (code.equals("points.over") && board.situation().points().isPresent()) {
             return Need.of(Math.max(1, verdict.points() - board.situation().points().getAsInt()), open, Needs::saved);
@@ -143,6 +135,29 @@ final class Needs {
     /** What may stand in the way of anything: something must be done, whatever it is. */
     Need anything() {
         return Need.of(1, open, edit -> 1);
+    }
+
+    /**
+     * What the list costs at the least if each entry comes to the least that a formula may make of its price. No list is
+     * within a limit for which this is too much.
+     */
+    private long floor() {
+        long points = 0;
+        for (Node node : draft.muster(board.parts().get(0)).nodes()) {
+            if (node.choice() != null) {
+                points += Charges.least(node.choice(), Prices.now(node), node.strength()) * node.copies();
+            }
+        }
+        return points;
+    }
+
+    /** By how much an edit lowers what the list costs at the least. */
+    private static long savedSurely(Edit edit) {
+        long saved = 0;
+        for (Delta delta : edit.deltas()) {
+            saved -= delta.count() < 0 ? delta.most() : delta.least();
+        }
+        return saved;
     }
 
     /** The points that an edit saves at most. */

@@ -10,9 +10,10 @@ import org.cantonment.rules.view.Ruling;
  * @param now the rules that it is to be legal under
  * @param written the rules that it was written under
  * @param muster what is written, laid out under the rules of now
+ * @param then the same under the rules of when it was written
  * @param first the number of its first entry in the whole list
  */
-record Part(Id id, Ruling now, Ruling written, Muster muster, int first) {
+record Part(Id id, Ruling now, Ruling written, Muster muster, Muster then, int first) {
 
     /** Whether some price hangs on the rest of the list by a formula: then no edit tells by itself what it saves. */
     boolean fluid() {

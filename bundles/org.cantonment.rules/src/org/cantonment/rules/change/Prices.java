@@ -4,6 +4,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.Taken;
 import org.cantonment.domain.rules.Dearer;
+import org.cantonment.domain.rules.Successor;
 import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.OptionView;
@@ -17,17 +18,44 @@ final class Prices {
     private final Ruling now;
     private final Ruling written;
     private final boolean surcharged;
+    private final Charges chargedNow;
+    private final Charges chargedThen;
 
-    Prices(Ruling now, Ruling written) {
-        this.now = now;
-        this.written = written;
+    Prices(Part part) {
+        this.now = part.now();
+        this.written = part.written();
         this.surcharged = surcharged(now) || surcharged(written);
+        this.chargedNow = new Charges(part.muster());
+        this.chargedThen = new Charges(part.then());
     }
 
-    /** What one cost when it was written, without surcharges; if it could not be taken then, what it costs now. */
-    long old(Entry entry) {
+    /**
+     * What one cost in the list as it was written, without surcharges beyond a number; if it could not be taken then, what
+     * it costs now.
+     */
+    long old(Node node) {
+        Entry entry = node.entry();
         Choice choice = then(entry);
-        return choice instanceof UnitView unit ? price(unit, entry) : choice == null ? 0 : choice.leastPoints();
+        long plain = choice instanceof UnitView unit ? price(unit, entry) : choice == null ? 0 : choice.leastPoints();
+        Charges charged = choice == now.choice(entry.what()) ? chargedNow : chargedThen;
+        return Charges.price(plain, charged.of(node.index()));
+    }
+
+    /** The points that a successor moves that comes at so many. */
+    long succeeded(Node node, long points) {
+        return difference(node) ? Math.abs(points - old(node)) : Math.max(0, old(node)) + Math.max(0, points);
+    }
+
+    /** The same at the least, whatever else is in the list. */
+    long succeededLeast(Node node, Variant variant) {
+        long least = variant.least();
+        boolean open = !variant.unit().surcharges().isEmpty() && difference(node);
+        return open ? Math.max(0, least - old(node)) : succeeded(node, least);
+    }
+
+    /** Whether only the difference to the successor counts. */
+    static boolean difference(Node node) {
+        return node.unit().successor().filter(Successor::difference).isPresent();
     }
 
     /** The unit or formation as it was when the entry was written, or as it is now if it was not there then. */

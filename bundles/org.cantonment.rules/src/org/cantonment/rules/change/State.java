@@ -19,7 +19,7 @@ import org.cantonment.rules.muster.Node;
 final class State {
 
     /** Formations that one change puts in. */
-    private static final int MOST_FORMATIONS = 12;
+    static final int MOST_FORMATIONS = 40;
 
     private final Board board;
     private final List<Edit> edits;
@@ -144,7 +144,11 @@ final class State {
         List<Place> places = new ArrayList<>();
         for (Edit edit : edits) {
             if (edit.kind() == Kind.ADD_FORMATION) {
-                places.add(board.place(edit, counts.merge(edit, 1, Integer::sum) - 1));
+                Place place = board.place(edit, counts.merge(edit, 1, Integer::sum) - 1);
+                places.add(place);
+                if (place.depth() > Board.DEEPEST) {
+                    board.curtail(cost);
+                }
             }
         }
         return places;
@@ -157,7 +161,7 @@ final class State {
         Group group = edit.group();
         if (group == null) {
             return copies(edit.place().above()) > 0 && times(edit) < Bound.MOST_OF_ONE
-                    && (edit.kind() != Kind.ADD_FORMATION || formations < MOST_FORMATIONS);
+                    && (edit.kind() != Kind.ADD_FORMATION || oneFormationMore());
         }
         if (copies(group.above()) == 0) {
             return false;
@@ -166,6 +170,13 @@ final class State {
             return times(edit) == 0 && removed(group) < group.copies();
         }
         return left(group) > 0 && (!group.formation() || left(group) > 1 || untouched(group));
+    }
+
+    private boolean oneFormationMore() {
+        if (formations >= MOST_FORMATIONS) {
+            board.curtail(cost);
+        }
+        return formations < MOST_FORMATIONS;
     }
 
     private int removed(Group group) {
@@ -216,9 +227,14 @@ final class State {
         return edit.group() != null ? edit.group().above() : edit.place().above();
     }
 
-    /** What the finished change costs, as a {@link Cost}. */
-    long exact() {
-        return cost(this::weight, true);
+    /** What the finished change costs, as a {@link Cost}, with what formulas add to what it puts in. */
+    long exact(Draft draft) {
+        long exact = cost(this::weight, true);
+        long more = 0;
+        for (Draft.Put put : draft.puts()) {
+            more += draft.more(put) * put.count() * weight(put.edit());
+        }
+        return Cost.of(Cost.moved(exact) + more, Cost.units(exact));
     }
 
     private long cost(ToLongFunction<Edit> weights, boolean whole) {

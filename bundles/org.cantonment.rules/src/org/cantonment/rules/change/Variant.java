@@ -9,12 +9,17 @@ import org.cantonment.rules.view.UnitView;
  * One way to take a unit.
  *
  * @param options those taken at least once
- * @param points what one such unit costs
+ * @param points what one such unit costs by itself
  */
 record Variant(UnitView unit, int strength, List<Taken> options, long points) {
 
     Variant {
         options = List.copyOf(options);
+    }
+
+    /** What one costs at the least, whatever else is in the list. */
+    long least() {
+        return Charges.least(unit, points, strength);
     }
 
     int times(String option) {

@@ -46,9 +46,9 @@ public final class PointsCheck implements Check {
         int limit = about.points().orElseThrow();
         Optional<Id> rule = about.contingent() ? Optional.of(about.place()) : about.situation().pointsRule();
         Id card = rule.map(Id::card).orElse(about.place());
-        sink.breach(card, card, about.contingent() ? "points.contingent-over" : "points.over", about.place(), rule,
-                "The " + (about.contingent() ? "contingent" : "list") + " uses " + Words.points(used) + " of " + limit
-                        + ": " + over + " too many.", mends(about, over));
+        sink.addOfLimit(card, new Finding(about.contingent() ? "points.contingent-over" : "points.over", Severity.BREACH,
+                about.place(), rule, "The " + (about.contingent() ? "contingent" : "list") + " uses "
+                        + Words.points(used) + " of " + limit + ": " + over + " too many.", mends(about, over)));
     }
 
     /** Points of units that this era does not have: they must go in any case, so they alone are no excess. */

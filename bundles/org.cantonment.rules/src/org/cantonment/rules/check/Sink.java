@@ -10,6 +10,7 @@ import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.rules.view.Basis;
+import org.cantonment.rules.view.Dispensation;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
@@ -38,37 +39,27 @@ public final class Sink {
      * @param subject the unit or formation that is at fault; the card itself where there is none
      */
     void add(Id card, Id subject, Finding finding) {
-        if (finding.severity() != Severity.NOTE) {
-            for (Excuse excuse : situation.excuses()) {
-                if (covers(excuse, card, subject)) {
-                    findings.add(new Basis(excused(finding, excuse), card, subject));
-                    return;
-                }
-            }
-        }
-        findings.add(new Basis(finding, card, subject));
+        add(card, subject, finding, Dispensation.fromRule(situation, ruling, card, subject));
+    }
+
+    /** Takes a finding that rests on the limit of points. @param card what sets the limit */
+    void addOfLimit(Id card, Finding finding) {
+        add(card, card, finding, Dispensation.fromLimit(situation, ruling));
+    }
+
+    private void add(Id card, Id subject, Finding finding, Optional<Excuse> excuse) {
+        Finding left = finding.severity() == Severity.NOTE ? finding
+                : excuse.map(one -> Dispensation.note(finding, one)).orElse(finding);
+        findings.add(new Basis(left, card, subject));
     }
 
     /** Whether a dispensation covers what is said of this card and subject. */
     boolean excused(Id card, Id subject) {
-        return situation.excuses().stream().anyMatch(excuse -> covers(excuse, card, subject));
+        return Dispensation.fromRule(situation, ruling, card, subject).isPresent();
     }
 
     /** Takes a breach. */
     void breach(Id card, Id subject, String code, Id at, Optional<Id> rule, String message, List<Mend> mends) {
         add(card, subject, new Finding(code, Severity.BREACH, at, rule, message, mends));
-    }
-
-    private boolean covers(Excuse excuse, Id card, Id subject) {
-        return situation.player().isPresent() && excuse.player().equals(situation.player().get())
-                && excuse.rule().equals(card)
-                && (excuse.at().isEmpty() || excuse.at().get().equals(subject) || excuse.at().get().equals(card))
-                && excuse.when().covers(ruling.occasion(), ruling.eras());
-    }
-
-    private Finding excused(Finding finding, Excuse excuse) {
-        String why = excuse.reason().isEmpty() ? "" : ": " + excuse.reason();
-        return new Finding(finding.code(), Severity.NOTE, finding.at(), finding.rule(),
-                finding.message() + " Excused by " + excuse.by().name() + why + '.', List.of());
     }
 }

@@ -153,16 +153,18 @@ public final class Guests {
                 }
             }
         }
-        return visits.isEmpty() ? List.of() : visit(visits, about.cancel());
+        return visits.isEmpty() ? List.of() : visit(visits, about);
     }
 
-    private List<Said> visit(List<Visit> visits, CancelToken cancel) {
-        List<Outcome<List<Finding>>> outcomes = runner.run(visits, cancel);
+    private List<Said> visit(List<Visit> visits, Circumstances about) {
+        List<Outcome<List<Finding>>> outcomes = runner.run(visits, about.cancel());
+        Excusing excusing = new Excusing(about);
         List<Said> all = new ArrayList<>();
         for (int i = 0; i < visits.size(); i++) {
             Visit visit = visits.get(i);
             if (outcomes.get(i).fault() == null) {
-                all.add(new Said(visit.use(), visit.arrival().known(), outcomes.get(i).value()));
+                all.add(new Said(visit.use(), visit.arrival().known(),
+                        excusing.of(visit.use(), outcomes.get(i).value())));
             } else {
                 book.shut(visit.arrival(), outcomes.get(i).fault());
             }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 import org.cantonment.desk.eras.ChangeAnswer;
@@ -11,6 +12,7 @@ import org.cantonment.desk.eras.Changes;
 import org.cantonment.desk.eras.EraAnswer;
 import org.cantonment.desk.eras.ErasText;
 import org.cantonment.desk.eras.ListEras;
+import org.cantonment.desk.eras.Objection;
 import org.cantonment.desk.eras.ShelfRows;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.editor.api.Severity;
@@ -44,8 +46,9 @@ final class EraNodes {
 
     private AnswerNode era(EraAnswer era) {
         List<AnswerNode> parts = new ArrayList<>();
-        new LinkedHashSet<>(era.breaches().stream().map(Finding::message).toList())
-                .forEach(message -> parts.add(row("Breach", "", "", "", message).signed(Severity.BREACH)));
+        Set<String> breaches = new LinkedHashSet<>(era.lawful() ? ErasText.still(era.objections())
+                : era.breaches().stream().map(Finding::message).toList());
+        breaches.forEach(message -> parts.add(row("Breach", "", "", "", message).signed(Severity.BREACH)));
         era.atLarge().ifPresent(changes -> parts.addAll(changes(LEAST, era, changes)));
         if (answer.owned().known()) {
             parts.addAll(owned("With what " + answer.owned().who() + " owns", era));
@@ -54,17 +57,19 @@ final class EraNodes {
         AnswerNode node = new AnswerNode(List.of(era.title() + (era.written() ? ", as written" : ""),
                 era.legal() ? "Legal" : "Not legal", ErasText.total(era.points(), era.limit()),
                 best.map(EraNodes::moved).orElse(""),
-                era.legal() ? "" : best.map(ChangeAnswer::brief).orElse("Nothing was found that makes it legal.")),
+                era.legal() ? "" : best.map(ChangeAnswer::brief).orElseGet(() -> era.lawful()
+                        ? ErasText.still(era.objections()).get(0) : "Nothing was found that makes it legal.")),
                 Optional.empty(), best.map(change -> (Object) choice(era, change)), parts);
         return era.legal() ? node : node.signed(Severity.BREACH);
     }
 
     private List<AnswerNode> owned(String title, EraAnswer era) {
         if (era.owned().isEmpty()) {
-            return List.of(row(title, "Legal", ErasText.total(era.points(), era.limit()), "", "All of it is there."));
+            return List.of(row(title, standing(era.objections()), ErasText.total(era.points(), era.limit()), "", "All of it is there."));
         }
         return era.ownedIsSame() && era.owned().get().answers().size() == 1
-                ? List.of(row(title, "Legal", "", "", "The same: nothing is lacking for it."))
+                ? List.of(row(title, standing(era.owned().get().answers().get(0).objections()), "", "",
+                        "The same: nothing is lacking for it."))
                 : changes(title, era, era.owned().get());
     }
 
@@ -76,14 +81,21 @@ final class EraNodes {
         for (ChangeAnswer change : changes.answers()) {
             List<AnswerNode> steps = new ArrayList<>();
             change.edits().forEach(edit -> steps.add(row("Step " + (steps.size() + 1), "", "", "", edit.words() + '.')));
+            ErasText.still(change.objections()).forEach(words ->
+                    steps.add(row("Breach", "", "", "", words).signed(Severity.BREACH)));
             if (nodes.isEmpty()) {
                 steps.add(row("How sure", "", "", "", changes.proof()));
             }
-            AnswerNode row = row(nodes.isEmpty() ? title : NEXT, "Legal", ErasText.total(change.points(), era.limit()),
-                    moved(change), change.brief());
+            AnswerNode row = row(nodes.isEmpty() ? title : NEXT, standing(change.objections()),
+                    ErasText.total(change.points(), era.limit()), moved(change), change.brief());
             nodes.add(new AnswerNode(row.cells(), Optional.empty(), Optional.of(choice(era, change)), steps));
         }
         return nodes;
+    }
+
+    // Of a list that is legal by the rules.
+    private static String standing(List<Objection> objections) {
+        return objections.isEmpty() ? "Legal" : "Legal by the rules only";
     }
 
     private EraChoice choice(EraAnswer era, ChangeAnswer change) {

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.cantonment.desk.CampaignDesk;
@@ -27,7 +28,9 @@ import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.editor.api.TextChange;
 import org.cantonment.editor.model.DocumentModels;
+import org.cantonment.rules.guest.Guests;
 import org.cantonment.workbench.answers.AnswerNode;
+import org.cantonment.workbench.guests.GuestHouse;
 import org.cantonment.workbench.notation.DeskLink;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -55,9 +58,9 @@ final class EraSource {
     }
 
     /** What a question stands on. */
-    private record Seen(DeskSnapshot snapshot, Optional<Object> book, String text) {
+    private record Seen(DeskSnapshot snapshot, Optional<Object> book, String text, long guests) {
         boolean same(Seen other) {
-            return other != null && snapshot.meanings() == other.snapshot.meanings() && book.equals(other.book)
+            return other != null && guests == other.guests && snapshot.meanings() == other.snapshot.meanings() && book.equals(other.book)
                     && text.equals(other.text);
         }
     }
@@ -175,7 +178,11 @@ final class EraSource {
         return new Seen(snapshot, Stream.concat(snapshot.meanings().lists().stream(),
                 snapshot.meanings().shelves().stream()).map(Object.class::cast)
                 .filter(book -> snapshot.file(book).filter(path::equals).isPresent()).findFirst(),
-                desk.text(path).orElse(""));
+                desk.text(path).orElse(""), guests().version());
+    }
+
+    private static Guests guests() {
+        return GuestHouse.instance().guests();
     }
 
     private static Shown answer(IFile file, Path path, Seen seen, int more, CancelToken cancel)
@@ -199,11 +206,12 @@ final class EraSource {
 
     private static Shown list(IFile file, Path path, Seen seen, ForceList list, int more, CancelToken cancel)
             throws InterruptedException, ExecutionException, ListEras.Unclear {
-        ListEras answer = ListEras.of(seen.snapshot().meanings(), list, Owned.of(seen.snapshot().meanings(), list), more,
-                cancel, Progress.SILENT);
+        ListEras answer = ListEras.of(seen.snapshot().meanings(), guests(), list,
+                Owned.of(seen.snapshot().meanings(), list), more, cancel, Progress.SILENT);
         Map<ChangeAnswer, List<TextChange>> edits = DeskLink.instance()
                 .ask(file.getProject(), desk -> edits(desk, path, seen, answer)).get();
-        String own = answer.owned().known() ? "" : " " + answer.owned().why();
+        String own = (answer.owned().known() ? "" : " " + answer.owned().why())
+                + answer.unasked().stream().map(why -> " " + why).collect(Collectors.joining());
         return new Shown(file, seen.text(), false, answer.title() + " (" + file.getName() + ")." + own,
                 ErasText.reply(answer), EraNodes.of(answer, change -> edits.getOrDefault(change, List.of())));
     }

@@ -20,6 +20,10 @@ import org.cantonment.domain.campaign.Chain;
 import org.cantonment.domain.campaign.Destroys;
 import org.cantonment.domain.campaign.Due;
 import org.cantonment.domain.campaign.DueWhat;
+import org.cantonment.domain.campaign.Excuse;
+import org.cantonment.domain.campaign.FromCheck;
+import org.cantonment.domain.campaign.FromLimit;
+import org.cantonment.domain.campaign.FromRule;
 import org.cantonment.domain.campaign.Meeting;
 import org.cantonment.domain.campaign.NamesBook;
 import org.cantonment.domain.campaign.Outcome;
@@ -181,11 +185,41 @@ class CampaignReaderTest {
         assertEquals(After.REVEAL, campaign.shows().get(0).after());
         assertEquals(List.of(id("P1")), campaign.shows().get(1).players());
         assertEquals("Birthday", campaign.excuses().get(0).reason());
-        assertEquals(Id.of("Lake/Few"), campaign.excuses().get(0).rule());
+        assertEquals(new FromRule(Id.of("Lake/Few"), Optional.empty()), campaign.excuses().get(0).from());
         assertEquals(Id.of("Lake/Raft"), campaign.veterans().get(0).unit());
         assertEquals("Berger", campaign.pairings().get(0).name());
         assertEquals(Optional.of(Severity.CAUTION), campaign.checks().get(0).severity());
         assertFalse(campaign.checks().get(0).when().always());
+    }
+
+    @Test
+    void thereIsSomethingToLetPlayersOff() {
+        String checks = "check Painted to round 3\ncheck Painted caution from round 4\n";
+        assertEquals(List.of(new FromLimit(), new FromCheck("Painted", Optional.empty()),
+                new FromCheck("Painted", Optional.of(Id.of("Lake/Raft"))),
+                new FromRule(Id.of("Lake/Few"), Optional.of(Id.of("Lake/Raft")))),
+                campaign(checks + "excuse P2 from the limit in round 3 by P1 \"Late\"\nexcuse P2 from Painted by P1\n"
+                        + "excuse P2 from Painted at Raft from round 2 by P1\nexcuse P2 from Few at Raft by P1\n").excuses().stream().map(Excuse::from).toList());
+        assertEquals(List.of("4 name.unknown Painted"), findings("excuse P2 from Painted by P1\n"));
+        assertEquals(List.of("4 name.unknown Peinted"), findings("excuse P2 from Peinted by P1\n" + checks));
+        assertEquals(List.of("4 form.word at"), findings("excuse P2 from the limit at Raft by P1\n"));
+        assertEquals(List.of(), books("excuse P2 from Painted at Reft by P1\n" + checks)
+                .meaning("s.campaign", Campaign.class).excuses(), "for one unit that nobody knows is not for all");
+    }
+
+    @Test
+    void aCheckOfOnesOwnCampaignComesBeforeARuleOfItsNameAndOfAnotherIsNone() {
+        Books books = Books.read(Map.of("lake.rules", RULES, "s.campaign", HEAD + "excuse P2 from Few by P1\n"
+                + "excuse P2 from Lake/Few by P1\nexcuse P2 from Season/Few by P1\ncheck Few\n",
+                "t.campaign", "campaign Other\nplayer P3\ncheck Fords\nexcuse P3 from Few by P3\n",
+                "u.campaign", "campaign Third\nplayer P4\nexcuse P4 from Fords by P4\n"));
+        assertEquals(List.of(), books.findings("s.campaign"));
+        assertEquals(List.of(new FromCheck("Few", Optional.empty()),
+                new FromRule(Id.of("Lake/Few"), Optional.empty()), new FromCheck("Few", Optional.empty())),
+                books.meaning("s.campaign", Campaign.class).excuses().stream().map(Excuse::from).toList());
+        assertEquals(List.of(new FromRule(Id.of("Lake/Few"), Optional.empty())),
+                books.meaning("t.campaign", Campaign.class).excuses().stream().map(Excuse::from).toList());
+        assertEquals(List.of("3 name.unknown Fords"), books.findings("u.campaign"));
     }
 
     @Test

@@ -85,7 +85,7 @@ public final class Screen {
     private static boolean quiet() {
         return DocumentModels.all().idle() && Job.getJobManager().find(ResourcesPlugin.FAMILY_AUTO_BUILD).length == 0
                 && Job.getJobManager().find(ResourcesPlugin.FAMILY_MANUAL_BUILD).length == 0
-                && Stream.of("findings", "eras", "adopting").noneMatch(
+                && Stream.of("findings", "eras", "adopting", "buying").noneMatch(
                         view -> Job.getJobManager().find("org.cantonment.workbench." + view).length > 0);
     }
 

@@ -1,0 +1,66 @@
+package org.cantonment.buying.tests;
+
+import java.util.Random;
+
+import org.cantonment.buying.solve.Programme;
+import org.cantonment.buying.solve.ProgrammeMaker;
+import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+
+/** Programmes by seed. */
+final class Programmes {
+
+    private Programmes() {
+    }
+
+    /** Small enough to try all values: up to 6 columns of at most 3, rows of both kinds, costs of both signs. */
+    static Programme small(long seed) {
+        Random random = new Random(seed);
+        ProgrammeMaker maker = new ProgrammeMaker();
+        int n = 1 + random.nextInt(6);
+        for (int j = 0; j < n; j++) {
+            int lower = random.nextInt(4) == 0 ? random.nextInt(2) : 0;
+            maker.column("c" + j, random.nextInt(8) == 0 ? -random.nextInt(5) : random.nextInt(12), lower,
+                    lower + random.nextInt(4), random.nextInt(2));
+        }
+        int m = random.nextInt(6);
+        for (int i = 0; i < m; i++) {
+            Sum sum = new Sum();
+            boolean mixed = random.nextInt(3) == 0;
+            for (int j = 0; j < n; j++) {
+                if (random.nextInt(3) > 0) {
+                    sum.add(mixed ? random.nextInt(9) - 4 : 1 + random.nextInt(5), j);
+                }
+            }
+            if (random.nextInt(4) == 0) {
+                maker.atMost(sum, random.nextInt(14));
+            } else {
+                maker.atLeast(sum, random.nextInt(mixed ? 5 : 16));
+            }
+        }
+        return maker.make();
+    }
+
+    /** Covering with weights, of the shape of the OR-Library's set covering problems: m rows, n columns, density in percent. */
+    static Programme covering(int m, int n, int percent, int mostCost, long seed) {
+        Random random = new Random(seed);
+        ProgrammeMaker maker = new ProgrammeMaker();
+        for (int j = 0; j < n; j++) {
+            maker.column("c" + j, 1 + random.nextInt(mostCost), 0, 1, 0);
+        }
+        for (int i = 0; i < m; i++) {
+            Sum sum = new Sum();
+            int count = 0;
+            for (int j = 0; j < n; j++) {
+                if (random.nextInt(100) < percent) {
+                    sum.add(1, j);
+                    count++;
+                }
+            }
+            for (; count < 2; count++) {
+                sum.add(1, random.nextInt(n));
+            }
+            maker.atLeast(sum, 1);
+        }
+        return maker.make();
+    }
+}

@@ -1,0 +1,2 @@
+/** Tests of buying. */
+package org.cantonment.buying.tests;

@@ -1,0 +1,181 @@
+package org.cantonment.buying.formulate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+import org.cantonment.buying.formulate.BuildKey;
+import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.solve.ProgrammeMaker;
+import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.supply.Way;
+
+/**
+ * What is built of parts. What is glued stays for all later stages; what comes loose at the bench is built anew for each
+ * stage, and what comes loose between games for each target.
+ */
+final class Builds {
+
+    private final Question question;
+    private final Stores stores;
+    private final Purchases purchases;
+    private final List<Wants> wants;
+    private final ProgrammeMaker maker;
+    /** By pool, way, and stage or target. */
+    private final int[][][] columns;
+
+    Builds(Question question, Stores stores, Purchases purchases, List<Wants> wants, ProgrammeMaker maker) {
+        this.question = question;
+        this.stores = stores;
+        this.purchases = purchases;
+        this.wants = wants;
+        this.maker = maker;
+        columns = new int[stores.pools().size()][][];
+        for (int p = 0; p < columns.length; p++) {
+            lay(p, stores.pools().get(p));
+        }
+        for (int s = 0; s < question.stages().size(); s++) {
+            if (question.stages().get(s).bench().isPresent()) {
+                bench(s, question.stages().get(s).bench().getAsInt());
+            }
+        }
+        for (int r = 0; r < stores.rooms().size(); r++) {
+            cap(r, stores.rooms().get(r));
+        }
+    }
+
+    private static boolean anew(Pool pool) {
+        return pool.fixing() == Fixing.LOOSE_BETWEEN_GAMES;
+    }
+
+    private int times(Pool pool) {
+        return anew(pool) ? wants.size() : question.stages().size();
+    }
+
+    private int stage(Pool pool, int time) {
+        return anew(pool) ? wants.get(time).target().stage() : time;
+    }
+
+    /** The first time whose builds still stand at a time. */
+    private static int since(Pool pool, int time) {
+        return pool.fixing() == Fixing.GLUED ? 0 : time;
+    }
+
+    private void lay(int p, Pool pool) {
+        columns[p] = new int[pool.ways().size()][times(pool)];
+        for (int w = 0; w < columns[p].length; w++) {
+            for (int time = 0; time < columns[p][w].length; time++) {
+                columns[p][w][time] = maker.column(pool.part() + " as " + pool.ways().get(w).build() + " at " + time, 0, 0,
+                        Purchases.MANY, 1);
+            }
+        }
+        for (int time = 0; time < times(pool); time++) {
+            Sum left = new Sum();
+            purchases.addParts(pool, stage(pool, time), left);
+            for (int since = since(pool, time); since <= time; since++) {
+                for (int[] way : columns[p]) {
+                    left.add(-1, way[since]);
+                }
+            }
+            maker.atLeast(left, -pool.own());
+        }
+    }
+
+    /** What is kept or given away as it is takes no time, and what comes loose between games is counted by nobody. */
+    private void bench(int stage, int most) {
+        Sum built = new Sum();
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            boolean part = question.market().catalogue().part(pool.part()).isPresent();
+            for (int w = 0; part && !anew(pool) && w < columns[p].length; w++) {
+                if (!pool.ways().get(w).build().equals(pool.part())) {
+                    built.add(1, columns[p][w][stage]);
+                }
+            }
+        }
+        maker.atMost(built, most);
+    }
+
+    /** Where a pool under the cap is built anew for each target, the cap holds for each target, else for each stage. */
+    private void cap(int number, Room room) {
+        List<Integer> under = new ArrayList<>();
+        for (int p = 0; p < columns.length; p++) {
+            if (stores.pools().get(p).room().contains(number)) {
+                under.add(p);
+            }
+        }
+        boolean byTarget = under.stream().anyMatch(p -> anew(stores.pools().get(p)));
+        for (int time = 0; !under.isEmpty() && time < (byTarget ? wants.size() : question.stages().size()); time++) {
+            int stage = byTarget ? wants.get(time).target().stage() : time;
+            Sum left = new Sum();
+            for (int p : under) {
+                take(p, room, anew(stores.pools().get(p)) ? time : stage, left);
+            }
+            if (room.ware() >= 0) {
+                purchases.addWare(room.ware(), room.each(), stage, left);
+            }
+            maker.atLeast(left, -room.own());
+        }
+    }
+
+    private void take(int p, Room room, int time, Sum left) {
+        Pool pool = stores.pools().get(p);
+        for (int w = 0; w < pool.ways().size(); w++) {
+            int counts = counts(room, pool.ways().get(w));
+            for (int since = since(pool, time); since <= time && counts > 0; since++) {
+                left.add(-counts, columns[p][w][since]);
+            }
+        }
+    }
+
+    private static int counts(Room room, Way way) {
+        int pieces = Stores.weight(way, room.of());
+        return room.weight() > 0 ? Integer.signum(pieces) : pieces;
+    }
+
+    /** Adds what is built of a type and stands in a stage. */
+    void add(Id type, int stage, int target, Sum into) {
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            int time = anew(pool) ? target : stage;
+            for (int w = 0; time >= 0 && w < columns[p].length; w++) {
+                int gives = pool.ways().get(w).gives().getOrDefault(type, 0);
+                for (int since = since(pool, time); gives > 0 && since <= time; since++) {
+                    into.add(gives, columns[p][w][since]);
+                }
+            }
+        }
+    }
+
+    boolean give(Id type) {
+        return stores.pools().stream().anyMatch(pool -> gives(pool, type));
+    }
+
+    boolean givenAnew(Id type) {
+        return stores.pools().stream().anyMatch(pool -> anew(pool) && gives(pool, type));
+    }
+
+    private static boolean gives(Pool pool, Id type) {
+        return pool.ways().stream().anyMatch(way -> way.gives().containsKey(type));
+    }
+
+    List<Map<BuildKey, Long>> read(long[] values) {
+        List<Map<BuildKey, Long>> stages = new ArrayList<>();
+        for (int s = 0; s < question.stages().size(); s++) {
+            Map<BuildKey, Long> built = new TreeMap<>();
+            for (int p = 0; p < columns.length; p++) {
+                Pool pool = stores.pools().get(p);
+                for (int w = 0; !anew(pool) && w < columns[p].length; w++) {
+                    if (values[columns[p][w][s]] > 0) {
+                        built.merge(new BuildKey(pool, pool.ways().get(w)), values[columns[p][w][s]], Long::sum);
+                    }
+                }
+            }
+            stages.add(built);
+        }
+        return stages;
+    }
+}

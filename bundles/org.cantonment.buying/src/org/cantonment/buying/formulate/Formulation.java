@@ -1,0 +1,287 @@
+package org.cantonment.buying.formulate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.solve.Preference;
+import org.cantonment.buying.solve.Programme;
+import org.cantonment.buying.solve.ProgrammeMaker;
+import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.Id;
+import org.cantonment.stock.likeness.Conversion;
+
+/** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
+public final class Formulation {
+
+    /** Wares that help nothing and that no threshold could ask for have no column. */
+    static final int NONE = -1;
+
+    private final Question question;
+    private final Shares shares;
+    private final List<Ware> wares;
+    private final List<Wants> wants = new ArrayList<>();
+    private final Set<Id> needed = new TreeSet<>();
+    private final Stores stores;
+    private final ProgrammeMaker maker = new ProgrammeMaker();
+    private final Purchases purchases;
+    private final Builds builds;
+    private final Choices choices;
+    private final Map<Conversion, int[]> worked = new LinkedHashMap<>();
+    private final Programme programme;
+
+    /** Puts the programme together. */
+    public Formulation(Question question) {
+        this(question, -1, OptionalLong.empty());
+    }
+
+    /**
+     * The programme that asks for as little money as can be beyond the budget of one stage.
+     *
+     * @param helped the stage; -1 for the usual programme
+     * @param total what all stages together may cost at the most
+     */
+    public Formulation(Question question, int helped, OptionalLong total) {
+        this.question = question;
+        shares = new Shares(question.shelves().size());
+        wares = Copies.of(question.market().wares());
+        List<Ware> shared = shares.wares(wares);
+        for (Target target : question.targets()) {
+            Wants one = new Wants(question.market().catalogue(), target, shares);
+            wants.add(one);
+            needed.addAll(one.types());
+        }
+        stores = new Stores(needed, shares.shelves(question.shelves()), shared,
+                question.stages().stream().anyMatch(stage -> stage.bench().isPresent()));
+        purchases = new Purchases(question, wares, stores, wants, maker);
+        builds = new Builds(question, stores, purchases, wants, maker);
+        choices = new Choices(question.targets(), maker);
+        convert();
+        HallRows hall = new HallRows(this, choices, maker);
+        for (int t = 0; t < wants.size(); t++) {
+            hall.add(t, wants.get(t));
+        }
+        hall.finish();
+        int more = purchases.settle(helped);
+        total.ifPresent(most -> maker.atMost(purchases.total(), most));
+        programme = helped < 0 ? maker.make() : maker.make(more);
+    }
+
+    private void convert() {
+        Set<Conversion> all = new LinkedHashSet<>();
+        wants.forEach(one -> one.conversions().stream()
+                .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
+                .forEach(all::add));
+        for (Conversion turn : all) {
+            int[] columns = new int[question.stages().size()];
+            int most = turn.times().orElse(Purchases.MANY);
+            Sum sum = new Sum();
+            for (int s = 0; s < columns.length; s++) {
+                columns[s] = maker.column(turn.line() + " in " + s, 0, 0, most, 2);
+                sum.add(1, columns[s]);
+            }
+            worked.put(turn, columns);
+            if (columns.length > 1) {
+                maker.atMost(sum, most);
+            }
+        }
+        Set<Id> taken = new TreeSet<>();
+        all.forEach(turn -> taken.addAll(turn.from().keySet()));
+        for (Id type : taken) {
+            for (int s = 0; s < question.stages().size(); s++) {
+                Supplying left = supply(type, s, -1);
+                maker.atLeast(left.sum(), -left.own());
+            }
+        }
+    }
+
+    /** A sum of columns, and what there is besides. */
+    record Supplying(Sum sum, long own) {
+    }
+
+    /**
+     * What there can be of a type in a stage.
+     *
+     * @param target the number of the target it is for, for parts that are built anew each time; -1 without those
+     */
+    Supplying supply(Id type, int stage, int target) {
+        Sum sum = new Sum();
+        purchases.add(type, stage, sum);
+        builds.add(type, stage, target, sum);
+        worked.forEach((turn, columns) -> {
+            for (int s = 0; s <= stage; s++) {
+                if (turn.from().containsKey(type)) {
+                    sum.add(-turn.from().get(type), columns[s]);
+                }
+                if (given(turn).equals(type)) {
+                    sum.add(turn.gives(), columns[s]);
+                }
+            }
+        });
+        return new Supplying(sum, stores.own().getOrDefault(type, 0));
+    }
+
+    /** The type that a conversion gives, told apart from the same type unconverted. */
+    static Id given(Conversion turn) {
+        return turn.line().child("worked over");
+    }
+
+    /** The conversions that a group of a target may be filled by. */
+    Set<Id> converted(Wants wants, NeedGroup group) {
+        Set<Id> given = new TreeSet<>();
+        for (Conversion turn : worked.keySet()) {
+            if (group.exact().contains(turn.to()) && wants.conversions().contains(turn)) {
+                given.add(given(turn));
+            }
+        }
+        return given;
+    }
+
+    /** Whether there is or can be had any of a type at all. */
+    boolean obtainable(Id type) {
+        return stores.own().getOrDefault(type, 0) > 0 || purchases.bring(type) || builds.give(type)
+                || worked.keySet().stream().anyMatch(turn -> given(turn).equals(type));
+    }
+
+    /** Whether what there is of a type depends on the target. */
+    boolean builtAnew(Id type) {
+        return builds.givenAnew(type);
+    }
+
+    /** The programme. */
+    public Programme programme() {
+        return programme;
+    }
+
+    /** The programme where of some wares, by their lines, so many are bought in all stages together. */
+    public Programme within(Map<Id, Between> bounds) {
+        ProgrammeMaker more = new ProgrammeMaker(programme);
+        bounds.forEach((line, between) -> {
+            Sum all = new Sum();
+            for (int w = 0; w < wares.size(); w++) {
+                if (wares.get(w).line().equals(line) && purchases.columns(w)[0] != NONE) {
+                    Arrays.stream(purchases.columns(w)).forEach(column -> all.add(1, column));
+                }
+            }
+            if (between.least() > 0) {
+                more.atLeast(all, between.least());
+            }
+            if (between.most() < Long.MAX_VALUE) {
+                more.atMost(all, between.most());
+            }
+        });
+        return more.make();
+    }
+
+    /** The wares, as the answers number them: some stand there several times, once for each that is bought. */
+    public List<Ware> wares() {
+        return wares;
+    }
+
+    /**
+     * Among plans of the same cost: the fewest pieces bought, then the most points used where lists are chosen, then the
+     * fewest boxes, then nothing sooner than it is wanted, then by code.
+     */
+    public Preference preference() {
+        long[] pieces = new long[programme.columns().size()];
+        long[] boxes = new long[pieces.length];
+        long[] early = new long[pieces.length];
+        List<Integer> order = new ArrayList<>();
+        for (int w = 0; w < wares.size(); w++) {
+            int[] columns = purchases.columns(w);
+            for (int s = 0; s < columns.length && columns[s] != NONE; s++) {
+                pieces[columns[s]] = wares.get(w).pieces();
+                boxes[columns[s]] = wares.get(w).boxes();
+                early[columns[s]] = (long) wares.get(w).boxes() * (columns.length - 1 - s);
+                order.add(columns[s]);
+            }
+        }
+        List<long[]> tiers = new ArrayList<>(List.of(pieces));
+        if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
+            long[] unused = new long[pieces.length];
+            choices.weigh(unused);
+            tiers.add(unused);
+        }
+        tiers.add(boxes);
+        if (question.stages().size() > 1) {
+            tiers.add(early);
+        }
+        return new Preference(tiers, order.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    /** How many purchases of each ware in each stage. */
+    public long[][] bought(long[] values) {
+        long[][] bought = new long[wares.size()][question.stages().size()];
+        for (int w = 0; w < bought.length; w++) {
+            for (int s = 0; s < bought[w].length; s++) {
+                bought[w][s] = purchases.columns(w)[s] == NONE ? 0 : values[purchases.columns(w)[s]];
+            }
+        }
+        return bought;
+    }
+
+    /** What is built: for each stage how many parts in each way. Those built anew for each target are left out. */
+    public List<Map<BuildKey, Long>> built(long[] values) {
+        return builds.read(values);
+    }
+
+    /** How many there are of each type when a target stands, with all that is built by then and nothing worked over. */
+    public Map<Id, Integer> standing(long[] values, int target) {
+        Map<Id, Integer> counts = new TreeMap<>();
+        for (Id type : needed) {
+            Sum sum = new Sum();
+            int stage = question.targets().get(target).stage();
+            purchases.add(type, stage, sum);
+            builds.add(type, stage, target, sum);
+            long count = sum.value(values) + stores.own().getOrDefault(type, 0);
+            if (count > 0) {
+                counts.put(type, (int) Math.min(1_000_000, count));
+            }
+        }
+        return shares.plain(counts, question.targets().get(target).person());
+    }
+
+    /** The ways to build parts that no choice is made for, with how many parts there are. */
+    public Map<BuildKey, Long> plainBuilds(long[] values) {
+        Map<BuildKey, Long> plain = new TreeMap<>();
+        for (Pool pool : stores.plain()) {
+            Sum parts = new Sum();
+            purchases.addParts(pool, question.stages().size() - 1, parts);
+            plain.put(new BuildKey(pool, pool.ways().get(0)), parts.value(values) + pool.own());
+        }
+        return plain;
+    }
+
+    /** How often each conversion is made in each stage. */
+    public Map<Conversion, long[]> worked(long[] values) {
+        Map<Conversion, long[]> times = new LinkedHashMap<>();
+        worked.forEach((turn, columns) -> times.put(turn,
+                Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
+        return times;
+    }
+
+    /** Whether a target stands: all do but those of a choice that were not chosen. */
+    public boolean stands(long[] values, int target) {
+        return choices.stands(values, target);
+    }
+
+    /** How the things of several people are told apart. */
+    public Shares shares() {
+        return shares;
+    }
+
+    /** What the orders of a stage cost. */
+    public Paid paid(long[] values, int stage) {
+        return purchases.paid(values, stage);
+    }
+}

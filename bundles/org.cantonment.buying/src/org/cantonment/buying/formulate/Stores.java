@@ -1,0 +1,188 @@
+package org.cantonment.buying.formulate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+import org.cantonment.buying.market.Ware;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.supply.BoxCap;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.supply.Stack;
+import org.cantonment.stock.supply.Supply;
+import org.cantonment.stock.supply.Way;
+
+/** What there is and what wares bring, as far as anything needs it. */
+final class Stores {
+
+    private record Kind(Id part, Fixing fixing, List<Way> ways) {
+    }
+
+    private final Set<Id> needed;
+    private final Map<Id, Integer> own = new TreeMap<>();
+    private final List<Map<Id, Integer>> direct = new ArrayList<>();
+    private final Map<Kind, Pool> shared = new LinkedHashMap<>();
+    private final List<Pool> apart = new ArrayList<>();
+    private final List<Room> rooms = new ArrayList<>();
+    private final List<Pool> plain = new ArrayList<>();
+
+    /** @param counting whether each part that is built counts, even where it leaves no choice */
+    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, boolean counting) {
+        this.needed = needed;
+        count(shelf, own);
+        frames(shelf, -1);
+        for (int w = 0; w < wares.size(); w++) {
+            Map<Id, Integer> brings = new TreeMap<>();
+            count(wares.get(w).load(), brings);
+            direct.add(brings);
+            frames(wares.get(w).load(), w);
+        }
+        if (!counting) {
+            settle();
+        }
+    }
+
+    private void count(Supply supply, Map<Id, Integer> into) {
+        for (Stack stack : supply.stacks()) {
+            if (needed.contains(stack.what()) && stack.counted() > 0) {
+                into.merge(stack.what(), stack.counted(), Integer::sum);
+            }
+        }
+    }
+
+    private void frames(Supply supply, int ware) {
+        Map<Integer, List<Integer>> capped = new TreeMap<>();
+        for (BoxCap cap : supply.caps()) {
+            int number = room(supply, cap, ware);
+            if (number >= 0) {
+                cap.frames().forEach(at -> capped.computeIfAbsent(at, key -> new ArrayList<>()).add(number));
+            }
+        }
+        for (int at = 0; at < supply.frames().size(); at++) {
+            Frames one = supply.frames().get(at);
+            List<Integer> under = capped.getOrDefault(at, List.of());
+            List<Way> ways = under.isEmpty() ? worthwhile(ways(one)) : ways(one);
+            if (ways.isEmpty()) {
+                continue;
+            }
+            Map<Integer, Integer> bought = new TreeMap<>();
+            if (ware >= 0) {
+                bought.put(ware, one.count());
+            }
+            Pool pool = new Pool(one.part(), one.fixing(), ways, ware < 0 ? one.count() : 0, bought, under);
+            if (under.isEmpty()) {
+                shared.merge(new Kind(one.part(), one.fixing(), ways), pool, Stores::together);
+            } else {
+                apart.add(pool);
+            }
+        }
+    }
+
+    private static Pool together(Pool one, Pool other) {
+        Map<Integer, Integer> bought = new TreeMap<>(one.bought());
+        other.bought().forEach((ware, count) -> bought.merge(ware, count, Integer::sum));
+        return new Pool(one.part(), one.fixing(), one.ways(), one.own() + other.own(), bought, List.of());
+    }
+
+    /** The number of the cap's room; -1 if it limits nothing that is needed. */
+    private int room(Supply supply, BoxCap cap, int ware) {
+        int weight = -1;
+        for (int at : cap.frames()) {
+            for (Way way : supply.frames().get(at).ways()) {
+                int counts = weight(way, cap.of());
+                if (counts > 0) {
+                    weight = weight < 0 || weight == counts ? counts : 0;
+                }
+            }
+        }
+        if (weight < 0) {
+            return -1;
+        }
+        int most = weight > 0 ? cap.most() / weight : cap.most();
+        rooms.add(new Room(cap.of(), ware < 0 ? most : 0, ware, most, weight));
+        return rooms.size() - 1;
+    }
+
+    static int weight(Way way, Set<Id> of) {
+        int sum = 0;
+        for (Map.Entry<Id, Integer> gives : way.gives().entrySet()) {
+            sum += of.contains(gives.getKey()) ? gives.getValue() : 0;
+        }
+        return sum;
+    }
+
+    /** Each way with what it gives of what is needed; and to leave the part as it is, if it is needed itself. */
+    private List<Way> ways(Frames frames) {
+        List<Way> ways = new ArrayList<>(frames.ways());
+        if (needed.contains(frames.part())) {
+            ways.add(new Way(frames.part(), Map.of(frames.part(), 1)));
+        }
+        return ways;
+    }
+
+    /** Ways cut down to what is needed, without those that another one betters. */
+    private List<Way> worthwhile(List<Way> all) {
+        List<Way> ways = new ArrayList<>();
+        for (Way way : all) {
+            Map<Id, Integer> gives = new TreeMap<>(way.gives());
+            gives.keySet().retainAll(needed);
+            Way less = new Way(way.build(), gives);
+            if (!gives.isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
+                ways.removeIf(other -> betters(less, other));
+                ways.add(less);
+            }
+        }
+        return ways;
+    }
+
+    private static boolean betters(Way one, Way other) {
+        return other.gives().entrySet().stream()
+                .allMatch(gives -> one.gives().getOrDefault(gives.getKey(), 0) >= gives.getValue());
+    }
+
+    /** Parts with one way only are as good as built. */
+    private void settle() {
+        for (Pool pool : List.copyOf(shared.values())) {
+            if (pool.ways().size() == 1) {
+                pool.ways().get(0).gives().forEach((type, gives) -> {
+                    if (pool.own() > 0) {
+                        own.merge(type, pool.own() * gives, Integer::sum);
+                    }
+                    pool.bought().forEach((ware, count) -> direct.get(ware).merge(type, count * gives, Integer::sum));
+                });
+                plain.add(pool);
+                shared.remove(new Kind(pool.part(), pool.fixing(), pool.ways()));
+            }
+        }
+    }
+
+    /** What is ready on the shelf, by type. */
+    Map<Id, Integer> own() {
+        return own;
+    }
+
+    /** What a ware brings ready to hand, by type. */
+    Map<Id, Integer> direct(int ware) {
+        return direct.get(ware);
+    }
+
+    /** Parts that can be built in several ways. */
+    List<Pool> pools() {
+        List<Pool> pools = new ArrayList<>(shared.values());
+        pools.addAll(apart);
+        return pools;
+    }
+
+    /** Parts that only one way of building is worth considering for. */
+    List<Pool> plain() {
+        return plain;
+    }
+
+    List<Room> rooms() {
+        return rooms;
+    }
+}

@@ -1,0 +1,163 @@
+package org.cantonment.buying.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+import org.cantonment.buying.formulate.Formulation;
+import org.cantonment.buying.market.Market;
+import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.solve.Limits;
+import org.cantonment.buying.solve.Outcome;
+import org.cantonment.buying.solve.Solver;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.common.Progress;
+import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.force.Requirement;
+import org.cantonment.stock.likeness.Accepted;
+import org.cantonment.stock.supply.Supply;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** Says why there is no plan: what nobody sells, what has no price, what there is too little of, what the money is short. */
+final class Lack {
+
+    private final Question question;
+    private final Market market;
+    private final CurrencyUnit currency;
+    private final Limits limits;
+    private final CancelToken cancel;
+    private final List<Finding> findings;
+
+    Lack(Question question, CurrencyUnit currency, Limits limits, CancelToken cancel) {
+        this.question = question;
+        this.market = question.market();
+        this.currency = currency;
+        this.limits = limits;
+        this.cancel = cancel;
+        findings = new ArrayList<>(market.findings());
+    }
+
+    List<Finding> findings() {
+        int before = findings.size();
+        Set<Id> sold = new TreeSet<>();
+        market.wares().forEach(ware -> sold.addAll(giving(ware.load())));
+        for (Target target : question.targets()) {
+            Set<Id> had = new TreeSet<>(sold);
+            had.addAll(giving(question.shelves().get(target.person())));
+            if (target.choice().isEmpty()) {
+                target.needs().forEach(need -> check(target, need, had));
+            }
+        }
+        question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
+                .forEach(box -> find("buying.no-price", box, market.catalogue().title(box)
+                        + " is asked for, and it is not on sale, or no price says what it costs."));
+        if (findings.size() == before && !cancel.cancelled()) {
+            money();
+        }
+        if (findings.size() == before && !cancel.cancelled()) {
+            tooFew();
+        }
+        return findings;
+    }
+
+    private void find(String code, Id at, String message) {
+        findings.add(Finding.of(code, Severity.CAUTION, at, message));
+    }
+
+    private static Set<Id> giving(Supply supply) {
+        Set<Id> types = new TreeSet<>();
+        supply.stacks().stream().filter(stack -> stack.counted() > 0).forEach(stack -> types.add(stack.what()));
+        supply.frames().forEach(frames -> {
+            types.add(frames.part());
+            frames.ways().forEach(way -> types.addAll(way.gives().keySet()));
+        });
+        return types;
+    }
+
+    private void check(Target target, Requirement need, Set<Id> had) {
+        if (need.count() < 1 || need.anyOf().stream().anyMatch(market.catalogue()::isItem)) {
+            return;
+        }
+        Accepted accepted = target.allowance().accepted(market.catalogue(), need.anyOf(), need.unit());
+        Set<Id> types = new TreeSet<>(accepted.types().keySet());
+        accepted.standIns().values().forEach(types::addAll);
+        boolean worked = target.allowance().conversions().stream().anyMatch(
+                turn -> accepted.types().containsKey(turn.to()) && had.containsAll(turn.from().keySet()));
+        if (worked || types.stream().anyMatch(had::contains)) {
+            return;
+        }
+        String what = need.anyOf().stream().map(market.catalogue()::title).collect(Collectors.joining(" or "));
+        String unpriced = market.unpriced().entrySet().stream()
+                .filter(one -> giving(one.getValue()).stream().anyMatch(types::contains))
+                .map(one -> market.catalogue().title(one.getKey())).collect(Collectors.joining(", "));
+        if (unpriced.isEmpty()) {
+            find("buying.nobody-sells", need.entry(), target.title() + " needs " + need.count() + " of " + what
+                    + "; nobody sells it or anything that may stand for it, and none is there.");
+        } else {
+            find("buying.no-price", need.entry(), target.title() + " needs " + need.count() + " of " + what
+                    + "; what holds it is not on sale on that day, or no price says what it costs: " + unpriced + ".");
+        }
+    }
+
+    private Outcome solve(Question asked) {
+        return Solver.solve(new Formulation(asked).programme(), limits, cancel, Progress.SILENT);
+    }
+
+    private void money() {
+        if (question.stages().stream().allMatch(stage -> stage.budget().isEmpty())) {
+            return;
+        }
+        List<Stage> open = question.stages().stream().map(Stage::withoutBudget).toList();
+        Outcome outcome = solve(question.with(open, false));
+        if (outcome.found()) {
+            Money budget = question.stages().stream().flatMap(stage -> stage.budget().stream())
+                    .reduce(Money.zero(currency), Money::plus);
+            Money cost = Money.ofMinor(currency, outcome.bound());
+            find("buying.budget", question.targets().get(0).id(), cost.isGreaterThan(budget)
+                    ? "It costs " + cost + " at the least; the budget is " + budget + "."
+                    : "It costs " + cost + " at the least, which is within " + budget
+                            + " in all, but not when the money is there.");
+        }
+    }
+
+    private void tooFew() {
+        int before = findings.size();
+        for (Target target : question.targets()) {
+            Map<Id, Integer> asked = new TreeMap<>();
+            Question alone = new Question(market, question.shelves(), List.of(target), question.stages(), question.saved(),
+                    asked);
+            if (target.choice().isEmpty() && solve(alone).state() == Outcome.State.IMPOSSIBLE) {
+                find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "
+                        + target.title() + limited() + bench() + ".");
+            }
+        }
+        if (findings.size() == before) {
+            find("buying.not-together", question.targets().isEmpty() ? Id.of("buying") : question.targets().get(0).id(),
+                    "Each target alone can be had, but not all together: what one builds or works over another lacks"
+                            + limited() + bench() + ".");
+        }
+    }
+
+    private String limited() {
+        List<Ware> few = market.wares().stream().filter(ware -> ware.most() < 10_000).toList();
+        if (few.isEmpty()) {
+            return "";
+        }
+        return "; there is an end of " + few.stream().limit(5)
+                .map(ware -> ware.title() + " (" + ware.most() + " left)").collect(Collectors.joining(", "))
+                + (few.size() > 5 ? " and " + (few.size() - 5) + " more" : "");
+    }
+
+    private String bench() {
+        return question.stages().stream().allMatch(stage -> stage.bench().isEmpty()) ? ""
+                : "; or there are too few hours at the bench";
+    }
+}

@@ -1,0 +1,60 @@
+package org.cantonment.buying.plan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+import org.cantonment.domain.common.Id;
+import org.cantonment.stock.turnout.Turnout;
+import org.joda.money.Money;
+
+/**
+ * What to buy, what to build of it, and that it is enough.
+ *
+ * @param purchases in the order of stages, then of codes
+ * @param orders what each seller is paid in each stage; their totals add up to the total
+ * @param buildings the choices that last
+ * @param fielded the targets: all of the question but those of a choice that were not chosen
+ * @param turnouts for each of them who stands where, with what is bought and built by then; each is complete
+ * @param leftovers what is bought and stands nowhere
+ * @param proven whether there is none that costs less
+ * @param settled whether none that costs as much is preferred: it has fewer pieces, then fewer boxes, then earlier codes
+ * @param bound nothing costs less
+ */
+public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> buildings, List<Conversions> conversions,
+        List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled,
+        Money bound) {
+
+    public Plan {
+        purchases = List.copyOf(purchases);
+        orders = List.copyOf(orders);
+        buildings = List.copyOf(buildings);
+        conversions = List.copyOf(conversions);
+        fielded = List.copyOf(fielded);
+        turnouts = List.copyOf(turnouts);
+        leftovers = List.copyOf(leftovers);
+    }
+
+    /** How much less there could be at the most. */
+    public Money gap() {
+        return total.minus(bound);
+    }
+
+    /** How many pieces and parts are left over. */
+    public int left() {
+        return leftovers.stream().mapToInt(Leftover::count).sum();
+    }
+
+    /** How many of each box are bought in all. */
+    public Map<Id, Integer> boxes() {
+        Map<Id, Integer> boxes = new TreeMap<>();
+        purchases.forEach(one -> boxes.merge(one.ware().box(), one.count() * one.ware().boxes(), Integer::sum));
+        return boxes;
+    }
+
+    /** What is paid in a stage. */
+    public Money paid(int stage) {
+        return orders.stream().filter(order -> order.stage() == stage).map(Order::total)
+                .reduce(Money.zero(total.getCurrencyUnit()), Money::plus);
+    }
+}

@@ -1,0 +1,2 @@
+/** Buying plans: the wares of least cost with which all target lists can be fielded. */
+package org.cantonment.buying.plan;

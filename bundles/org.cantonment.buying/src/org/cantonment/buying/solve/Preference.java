@@ -1,0 +1,41 @@
+package org.cantonment.buying.solve;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is preferred among values of the same cost.
+ *
+ * @param tiers further costs, one for each column and not below 0, the weightier first
+ * @param first among those that are still equal, as much as can be of the first of these columns, then of the next; each of
+ *         them costs something or weighs in a tier
+ */
+public record Preference(List<long[]> tiers, int[] first) {
+
+    /** Any will do. */
+    public static final Preference NONE = new Preference(List.of(), new int[0]);
+
+    public Preference {
+        tiers = List.copyOf(tiers);
+    }
+
+    boolean isNone() {
+        return tiers.isEmpty() && first.length == 0;
+    }
+
+    /** The tiers of a part of the programme. */
+    List<long[]> tiers(int[] columns) {
+        return tiers.stream().map(tier -> Arrays.stream(columns).mapToLong(j -> tier[j]).toArray()).toList();
+    }
+
+    /** The columns to prefer in a part of the programme, by their numbers there. */
+    int[] order(int[] columns) {
+        Map<Integer, Integer> numbers = new HashMap<>();
+        for (int k = 0; k < columns.length; k++) {
+            numbers.put(columns[k], k);
+        }
+        return Arrays.stream(first).filter(numbers::containsKey).map(numbers::get).toArray();
+    }
+}

@@ -1,0 +1,134 @@
+package org.cantonment.buying.solve;
+
+import java.util.Arrays;
+import java.util.List;
+
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Progress;
+
+/** Finds the values of least cost. Holds no state. */
+public final class Solver {
+
+    private Solver() {
+    }
+
+    /** Least cost. Never throws when it is cancelled: it then says the best so far, and the bound. */
+    public static Outcome solve(Programme programme, Limits limits, CancelToken cancel, Progress progress) {
+        Reduction reduction = Reduction.of(programme);
+        if (reduction.impossible()) {
+            return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, 0, 0, true);
+        }
+        Gathering all = new Gathering(programme, reduction);
+        int parts = reduction.parts().size();
+        for (int i = 0; i < parts && parts > 1 && !all.impossible(); i++) {
+            Programme part = reduction.parts().get(i).programme();
+            all.put(i, new Search(part, null, Search.Mode.FIRST, all.rest(limits), cancel, progress).run());
+        }
+        for (int i = 0; i < parts && !all.impossible(); i++) {
+            Programme part = reduction.parts().get(i).programme();
+            all.put(i, new Search(part, all.start(i), Search.Mode.CUTTING, all.rest(limits), cancel, progress).run());
+            progress.at(i + 1, parts, "searching");
+        }
+        return all.outcome();
+    }
+
+    /**
+     * Least cost, and among the values of least cost those that are preferred. The cost is proven first; then, from what was
+     * found, the rest is sought with all values still there that could be preferred.
+     */
+    public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
+            Progress progress) {
+        Outcome least = solve(programme, limits, cancel, progress);
+        return least.state() == Outcome.State.PROVEN && !preference.isNone()
+                ? Ties.settle(programme, preference, least, cancel) : least;
+    }
+
+    /** What is left of a programme once it is reduced, in parts that share nothing: what the search itself works on. */
+    public static List<Programme> reduced(Programme programme) {
+        return Reduction.of(programme).parts().stream().map(Reduction.Part::programme).toList();
+    }
+
+    /** What has been found of the parts. */
+    private static final class Gathering {
+
+        private final Programme programme;
+        private final Reduction reduction;
+        private final Outcome[] parts;
+        private long nodes;
+        private long pivots;
+
+        Gathering(Programme programme, Reduction reduction) {
+            this.programme = programme;
+            this.reduction = reduction;
+            parts = new Outcome[reduction.parts().size()];
+        }
+
+        void put(int i, Outcome outcome) {
+            parts[i] = outcome;
+            nodes += outcome.nodes();
+            pivots += outcome.pivots();
+        }
+
+        Limits rest(Limits limits) {
+            return new Limits(Math.max(0, limits.pivots() - pivots), limits.places());
+        }
+
+        long[] start(int i) {
+            return parts[i] != null && parts[i].found() ? parts[i].values() : null;
+        }
+
+        boolean impossible() {
+            return Arrays.stream(parts).anyMatch(part -> part != null && part.state() == Outcome.State.IMPOSSIBLE);
+        }
+
+        Outcome outcome() {
+            if (impossible()) {
+                return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, nodes, pivots, true);
+            }
+            long[] values = reduction.fixed().clone();
+            boolean found = true;
+            boolean proven = true;
+            for (int i = 0; i < parts.length; i++) {
+                found &= parts[i].found();
+                proven &= parts[i].state() == Outcome.State.PROVEN;
+                if (parts[i].found()) {
+                    long[] own = parts[i].values();
+                    for (int k = 0; k < own.length; k++) {
+                        values[reduction.parts().get(i).columns()[k]] = own[k];
+                    }
+                }
+            }
+            long bound = bound();
+            if (!found) {
+                return new Outcome(Outcome.State.STOPPED, null, Long.MAX_VALUE, bound, nodes, pivots, true);
+            }
+            if (!programme.holds(values)) {
+                throw new IllegalStateException("The values found do not hold in the programme asked about");
+            }
+            return new Outcome(proven ? Outcome.State.PROVEN : Outcome.State.STOPPED, values, programme.cost(values),
+                    proven ? programme.cost(values) : bound, nodes, pivots,
+                    Arrays.stream(parts).allMatch(Outcome::settled));
+        }
+
+        /** What is fixed costs what it costs; where nothing is known of a part, the cheaper bound of each column. */
+        private long bound() {
+            long sum = 0;
+            boolean[] left = new boolean[programme.columns().size()];
+            for (int i = 0; i < parts.length; i++) {
+                Programme part = reduction.parts().get(i).programme();
+                for (int j : reduction.parts().get(i).columns()) {
+                    left[j] = true;
+                }
+                sum += Math.max(parts[i].bound(), floor(part));
+            }
+            for (int j = 0; j < left.length; j++) {
+                sum += left[j] ? 0 : programme.columns().get(j).cost() * reduction.fixed()[j];
+            }
+            return sum;
+        }
+
+        private static long floor(Programme part) {
+            return part.columns().stream().mapToLong(c -> c.cost() * (c.cost() > 0 ? c.lower() : c.upper())).sum();
+        }
+    }
+}

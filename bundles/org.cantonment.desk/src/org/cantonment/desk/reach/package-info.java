@@ -1,0 +1,2 @@
+/** How far a player's shelf is from every formation in every era. */
+package org.cantonment.desk.reach;

@@ -1,0 +1,160 @@
+package org.cantonment.desk.shopping;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+import org.cantonment.buying.plan.Building;
+import org.cantonment.buying.plan.Conversions;
+import org.cantonment.buying.plan.Leftover;
+import org.cantonment.buying.plan.Order;
+import org.cantonment.buying.plan.Plan;
+import org.cantonment.buying.plan.Purchase;
+import org.cantonment.domain.common.Amounts;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.range.Build;
+import org.cantonment.domain.range.Content;
+import org.cantonment.domain.range.Fixing;
+import org.cantonment.domain.range.Part;
+import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.likeness.Truth;
+import org.cantonment.stock.turnout.Turnout;
+
+/** The parts of a plan in words. */
+public final class PlanText {
+    private final Catalogue catalogue;
+
+    /** @param catalogue for what people call things */
+    public PlanText(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** What is bought in a stage, each order with its boxes; indented by two blanks. */
+    public List<String> orders(Plan plan, int stage) {
+        List<String> lines = new ArrayList<>();
+        for (Order order : plan.orders()) {
+            if (order.stage() == stage) {
+                lines.add("  " + order(order));
+                plan.purchases().stream().filter(one -> one.stage() == stage && one.ware().seller().equals(order.seller()))
+                        .forEach(one -> lines.add("    " + purchase(one)));
+            }
+        }
+        return lines;
+    }
+
+    /** "From Oddbarrow Works: 22.00 EUR", with what sending costs and what is taken off. */
+    public String order(Order order) {
+        String more = order.sending().isZero() && order.off().isZero() ? "" : " (goods " + Amounts.text(order.goods())
+                + (order.sending().isZero() ? "" : ", postage " + Amounts.text(order.sending()))
+                + (order.off().isZero() ? "" : ", discount " + Amounts.text(order.off())) + ")";
+        return "From " + order.title() + ": " + Cash.text(order.total()) + more;
+    }
+
+    /** "2 Marsh box (MB-1), 20.00 EUR". */
+    public String purchase(Purchase purchase) {
+        String code = purchase.ware().code();
+        return boxes(purchase) + (code.equals(purchase.ware().title()) ? "" : " (" + code + ")") + ", "
+                + Cash.text(purchase.sum());
+    }
+
+    /** "2 Marsh box". */
+    public String boxes(Purchase purchase) {
+        String name = purchase.ware().boxes() == 1 ? purchase.ware().title()
+                : "times " + purchase.ware().boxes() + " " + purchase.ware().title();
+        return purchase.count() + " " + name;
+    }
+
+    /** "1 Marsh box and 2 Car box", or "nothing". */
+    public String boxes(List<Purchase> purchases) {
+        return and(purchases.stream().map(this::boxes).toList());
+    }
+
+    /** "nothing"; "one"; "one and another"; "one, another and a third". */
+    static String and(List<String> words) {
+        int last = words.size() - 1;
+        return last < 0 ? "nothing" : last == 0 ? words.get(0)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    /** What is built in a stage, a sentence without its full stop each. */
+    public List<String> builds(Plan plan, int stage) {
+        List<String> words = new ArrayList<>();
+        plan.buildings().stream().filter(one -> one.stage() == stage && !one.build().equals(one.part()))
+                .forEach(one -> words.add(build(one)));
+        plan.conversions().stream().filter(one -> one.stage() == stage).forEach(one -> words.add(worked(one)));
+        return words;
+    }
+
+    /** "1 Car frame as Crank car, glued". */
+    private String build(Building building) {
+        String as = catalogue.part(building.part()).map(Part::builds).orElse(List.of()).stream()
+                .filter(one -> one.id().equals(building.build())).findFirst().map(this::gives)
+                .orElseGet(() -> things(building.gives()));
+        return building.count() + " " + catalogue.title(building.part()) + (building.count() == 1 ? " as " : ", each as ")
+                + as + (building.fixing() == Fixing.GLUED ? ", glued" : "");
+    }
+
+    private String gives(Build build) {
+        return and(build.gives().stream().map(this::content).toList());
+    }
+
+    private String content(Content content) {
+        return content.count() + " " + catalogue.title(content.what());
+    }
+
+    private String worked(Conversions one) {
+        return things(one.conversion().from()) + " worked over into " + one.conversion().gives() + " "
+                + catalogue.title(one.conversion().to()) + (one.times() == 1 ? "" : ", " + one.times() + " times");
+    }
+
+    private String things(Map<Id, Integer> counts) {
+        return and(counts.entrySet().stream().map(one -> one.getValue() + " " + catalogue.title(one.getKey())).toList());
+    }
+
+    /** "4 Marsh foot, 1 Car frame", or "nothing". */
+    public String leftovers(Plan plan) {
+        return plan.leftovers().isEmpty() ? "nothing" : plan.leftovers().stream().map(this::leftover)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String leftover(Leftover left) {
+        return left.count() + " " + catalogue.title(left.what()) + (catalogue.part(left.what()).isPresent() ? " (unbuilt)" : "");
+    }
+
+    /** "11 pieces stand: 9 exact, 2 kindred". */
+    public String turnout(Turnout turnout) {
+        List<String> truths = new ArrayList<>();
+        for (Truth truth : Truth.values()) {
+            int count = turnout.standing(truth);
+            if (count > 0) {
+                truths.add(count + " " + word(truth));
+            }
+        }
+        String how = truths.size() == 1 && turnout.standing(Truth.EXACT) > 0 ? ", exact" : truths.isEmpty() ? ""
+                : ": " + String.join(", ", truths);
+        String guesses = turnout.guesses().isEmpty() ? "" : "; it counts on guesses: " + turnout.guesses().stream()
+                .map(one -> one.pieces() + " " + catalogue.title(one.what())).collect(Collectors.joining(", "));
+        return "all " + turnout.needed() + " pieces stand" + how + guesses;
+    }
+
+    /** What people call a truth. */
+    public static String word(Truth truth) {
+        return switch (truth) {
+            case EXACT -> "exact";
+            case KINDRED -> "kindred";
+            case STAND_IN -> "stand-in";
+            case CONVERSION -> "converted";
+        };
+    }
+
+    /** How sure a plan's cost is, as a sentence. */
+    public static String proof(Plan plan) {
+        if (!plan.proven()) {
+            return "The best that was found; nothing costs less than " + Cash.text(plan.bound()) + ", so at most "
+                    + Cash.text(plan.gap()) + " could be saved.";
+        }
+        return plan.settled() ? "Proven: nothing costs less."
+                : "Proven: nothing costs less. Whether another plan for the same money leaves less over was not settled.";
+    }
+}

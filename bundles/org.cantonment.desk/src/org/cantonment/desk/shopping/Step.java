@@ -1,0 +1,35 @@
+package org.cantonment.desk.shopping;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.force.ForceList;
+import org.cantonment.rules.Verdict;
+
+/**
+ * A round of a growth plan.
+ *
+ * @param round    its number
+ * @param title    what people call it beside its number; may be empty
+ * @param limit    its limit of points
+ * @param composed whether its list was composed, not written
+ * @param list     what is fielded; empty if there is no plan
+ * @param words    the list in one line
+ * @param verdict  what the judge says of it
+ */
+public record Step(int round, String title, OptionalInt limit, boolean composed, Optional<ForceList> list, String words,
+        Optional<Verdict> verdict) {
+
+    /** What makes the list not legal. */
+    public List<Finding> breaches() {
+        return verdict.map(one -> one.findings(Severity.BREACH)).orElse(List.of());
+    }
+
+    /** What is unwise about it, advice of the club among it. */
+    public List<Finding> cautions() {
+        return verdict.map(one -> one.findings(Severity.CAUTION)).orElse(List.of());
+    }
+}

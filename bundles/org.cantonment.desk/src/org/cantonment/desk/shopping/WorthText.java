@@ -1,0 +1,151 @@
+package org.cantonment.desk.shopping;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.cantonment.buying.plan.Plan;
+import org.cantonment.buying.plan.Purchase;
+import org.cantonment.buying.worth.Worth;
+import org.cantonment.buying.worth.Worth.ExtraWorth;
+import org.cantonment.buying.worth.Worth.ToPlayer;
+import org.cantonment.domain.common.Amounts;
+import org.cantonment.domain.finding.Finding;
+import org.joda.money.Money;
+
+/** What a box is worth, in words: for a terminal, and short enough for a chat. */
+public final class WorthText {
+    private final WorthAnswer answer;
+    private final Worth worth;
+    private final PlanText plans;
+
+    /** Of an answer. */
+    public WorthText(WorthAnswer answer) {
+        this.answer = answer;
+        this.worth = answer.worth();
+        this.plans = new PlanText(answer.shops().market().catalogue());
+    }
+
+    /** All of it, a line for each thing. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(heading());
+        if (worth.price().isPresent()) {
+            lines.add("");
+            lines.addAll(singly());
+            extras().ifPresent(lines::add);
+            worth.player().ifPresent(player -> {
+                lines.add("");
+                lines.addAll(toPlayer(player));
+            });
+        }
+        remarks().forEach(lines::add);
+        return lines;
+    }
+
+    /** "Muster bundle costs 60.00 EUR, by prices of 2031-03-01 (as asked)." */
+    public String heading() {
+        String day = "by prices of " + answer.shops().day() + " (" + answer.shops().why() + ")";
+        return worth.price().map(price -> worth.title() + " costs " + Cash.text(price) + ", " + day + ".")
+                .orElseGet(() -> NoPrice.of(worth.box(), answer.shops()));
+    }
+
+    /** What single boxes cost, and what the box saves against them. */
+    public List<String> singly() {
+        List<String> lines = new ArrayList<>();
+        if (worth.singles().isEmpty()) {
+            lines.add("The same pieces singly: no single boxes on sale yield them.");
+            return lines;
+        }
+        Plan singles = worth.singles().get();
+        lines.add("The same pieces singly: " + Cash.text(singles.total()) + ". " + PlanText.proof(singles));
+        lines.addAll(plans.orders(singles, 0));
+        lines.add("  Left over: " + plans.leftovers(singles) + ".");
+        lines.add("Against them it " + Cash.saving(worth.saving().orElseThrow()) + ".");
+        return lines;
+    }
+
+    /** What in it is no piece; empty if nothing is. */
+    public Optional<String> extras() {
+        if (worth.extras().isEmpty()) {
+            return Optional.empty();
+        }
+        String things = worth.extras().stream().map(this::extra).collect(Collectors.joining(", "));
+        return Optional.of("Apart from the pieces: " + things + "." + worth.savingWithExtras().map(saving ->
+                " Where that is wanted, too, it " + Cash.saving(saving) + ".").orElse(""));
+    }
+
+    private String extra(ExtraWorth extra) {
+        return extra.count() + " " + answer.shops().market().catalogue().title(extra.extra()) + extra.value().map(value ->
+                ", " + Cash.text(value) + (extra.sold() ? " singly" : " as its maker says")).orElse(", of no stated value");
+    }
+
+    /** What it saves a player, and what it costs to be made to buy it. */
+    public List<String> toPlayer(ToPlayer player) {
+        Shopper shopper = answer.shopper().orElseThrow();
+        List<String> lines = new ArrayList<>();
+        lines.add("To " + shopper.title() + ", for " + shopper.wants() + ":");
+        lines.add("  Without it: " + player.without().map(this::plan).orElse("there is no way") + ".");
+        lines.add("  With it on offer: " + plan(player.with()) + ".");
+        lines.add("  To " + shopper.title() + " it " + player.saving().map(Cash::saving).orElse("is the only way") + ".");
+        if (player.dearer().isPresent() && player.dearer().get().isPositive()) {
+            lines.add("  Made to buy it: " + plan(player.made().orElseThrow()) + ", " + Cash.text(player.dearer().get())
+                    + " dearer.");
+        }
+        answer.withExtras().ifPresent(one -> lines.add("  " + withExtras(one)));
+        return lines;
+    }
+
+    private String withExtras(ToPlayer one) {
+        String things = PlanText.and(answer.extrasAsked().stream().map(extra -> extra.count() + " "
+                + answer.shops().market().catalogue().title(extra.extra())).toList());
+        Money price = worth.price().orElseThrow();
+        String without = one.without().map(plan -> Cash.text(plan.total()) + " without it"
+                + (plan.total().isLessThan(price) ? ", still less" : "")).orElse("only with it");
+        String saving = one.saving().filter(Money::isPositive).map(more -> "; then it " + Cash.saving(more)).orElse("");
+        return "If " + things + (answer.extrasAsked().size() == 1 ? " is" : " are") + " wanted, too: " + without + saving + ".";
+    }
+
+    /** "40.00 EUR: 1 Marsh platoon 18.00 and 1 Cars 22.00". */
+    private String plan(Plan plan) {
+        if (plan.purchases().isEmpty()) {
+            return Cash.text(plan.total()) + ": everything is there";
+        }
+        return Cash.text(plan.total()) + ": " + PlanText.and(plan.purchases().stream().map(this::priced).toList())
+                + (plan.proven() ? "" : " (the best that was found; nothing under " + Cash.text(plan.bound()) + ")");
+    }
+
+    private String priced(Purchase purchase) {
+        return plans.boxes(purchase) + " " + Amounts.text(purchase.sum());
+    }
+
+    /** What stands in the way of a figure, or was taken into account. */
+    public List<String> remarks() {
+        List<String> lines = new ArrayList<>();
+        worth.findings().stream().filter(one -> worth.price().isPresent() && !one.code().equals("worth.no-singles"))
+                .map(Finding::message).forEach(lines::add);
+        answer.shops().leftOut().filter(one -> worth.price().isPresent()).ifPresent(lines::add);
+        answer.shopper().ifPresent(one -> lines.addAll(one.remarks()));
+        return lines;
+    }
+
+    /** The answer for a chat. */
+    public String reply() {
+        if (worth.price().isEmpty()) {
+            return heading();
+        }
+        Reply reply = new Reply().say(heading());
+        reply.say(worth.singles().map(plan -> "Same pieces singly: " + Amounts.text(plan.total()) + ", so it "
+                + Cash.saving(worth.saving().orElseThrow()) + ".").orElse("No single boxes yield the same pieces."));
+        worth.player().ifPresent(player -> {
+            reply.say("To " + answer.shopper().orElseThrow().title() + " it "
+                    + player.saving().map(Cash::saving).orElse("is the only way") + ".");
+            player.without().ifPresent(plan -> reply.say("Without it the lists need "
+                    + (plan.total().isLessThan(worth.price().get()) ? "only " : "") + Amounts.text(plan.total()) + " of boxes."));
+            answer.withExtras().ifPresent(one -> reply.say(withExtras(one)));
+        });
+        remarks().forEach(reply::say);
+        return reply.toString();
+    }
+}

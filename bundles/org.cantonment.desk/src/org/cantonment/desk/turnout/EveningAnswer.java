@@ -1,0 +1,130 @@
+package org.cantonment.desk.turnout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+import org.cantonment.desk.judging.ListTitle;
+import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.turnout.Fielding.Terms;
+import org.cantonment.desk.turnout.Fielding.Unclear;
+import org.cantonment.domain.campaign.Campaign;
+import org.cantonment.domain.campaign.Deed;
+import org.cantonment.domain.campaign.Meeting;
+import org.cantonment.domain.campaign.Round;
+import org.cantonment.domain.campaign.Session;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.ForceList;
+import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.ledger.AsOf;
+import org.cantonment.stock.ledger.Inventory;
+import org.cantonment.stock.session.Evening;
+import org.cantonment.stock.session.Lender;
+import org.cantonment.stock.session.Lending;
+import org.cantonment.stock.session.Seat;
+import org.cantonment.stock.turnout.Turnout;
+
+/**
+ * Whether everybody can play on one evening.
+ *
+ * @param session what the evening is called
+ * @param round   its round
+ * @param lists   the lists that are played, with what is lent reckoned in
+ * @param missing players who are paired but have no list for the round
+ * @param evening who lends what to whom
+ * @param meanings what all books mean
+ * @param catalogue what ranges and rules know
+ */
+public record EveningAnswer(String session, int round, List<ListTurnout> lists, List<String> missing, Evening evening,
+        Meanings meanings, Catalogue catalogue) {
+    private static final Id CLUB = Id.of("the-club");
+
+    public EveningAnswer {
+        lists = List.copyOf(lists);
+        missing = List.copyOf(missing);
+    }
+
+    /** What people call who lends or borrows. */
+    public String who(Id id) {
+        return id.equals(CLUB) ? "the club" : ListTitle.player(id, meanings);
+    }
+
+    /**
+     * Asks.
+     *
+     * @param session the name or the label of the session; empty for the only one of the round
+     * @throws Unclear if there is no such round or session, or nobody plays
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public static EveningAnswer of(Fielding fielding, String session, int round, Terms terms, CancelToken cancel)
+            throws Unclear {
+        Meanings meanings = fielding.meanings();
+        for (Campaign campaign : meanings.campaigns()) {
+            Optional<Round> found = campaign.rounds().stream().filter(one -> one.number() == round).findFirst();
+            Optional<Session> evening = found.flatMap(one -> one.sessions().stream().filter(some ->
+                    some.id().name().equalsIgnoreCase(session) || some.title().equalsIgnoreCase(session)).findFirst());
+            if (evening.isPresent()) {
+                return ask(fielding, campaign, found.get(), evening.get(), terms, cancel);
+            }
+        }
+        List<String> sessions = meanings.campaigns().stream().flatMap(campaign -> campaign.rounds().stream())
+                .filter(one -> one.number() == round).flatMap(one -> one.sessions().stream())
+                .map(one -> one.id().name()).distinct().toList();
+        throw new Unclear(sessions.isEmpty() ? "There is no round " + round + " with a session here."
+                : "Round " + round + " has no session '" + session + "'; it has " + String.join(", ", sessions) + ".");
+    }
+
+    private static EveningAnswer ask(Fielding fielding, Campaign campaign, Round round, Session session, Terms terms,
+            CancelToken cancel) throws Unclear {
+        AsOf asOf = terms.week().isPresent() ? AsOf.week(terms.week().getAsInt())
+                : session.date().map(AsOf::day).orElse(AsOf.NOW);
+        Inventory inventory = fielding.inventory(Optional.of(campaign), asOf);
+        List<String> missing = new ArrayList<>();
+        List<ListTurnout> asked = new ArrayList<>();
+        List<Seat> seats = new ArrayList<>();
+        for (Id player : players(round, session)) {
+            Optional<ForceList> list = fielding.meanings().listsOf(player).stream().filter(one ->
+                    one.round().isPresent() && one.round().getAsInt() == round.number()).findFirst();
+            if (list.isEmpty() || !fielding.knows(list.get())) {
+                missing.add(ListTitle.player(player, fielding.meanings())
+                        + (list.isEmpty() ? " has no list for round " + round.number() : " has no shelf here"));
+            } else {
+                ListTurnout one = fielding.ask(list.get(), terms, asOf).answer();
+                asked.add(one);
+                seats.add(new Seat(player, list.get().id(), one.task().needs(), one.task().allowance()));
+            }
+        }
+        if (seats.isEmpty()) {
+            throw new Unclear("Nobody who plays in " + session.title() + " of round " + round.number()
+                    + " has a list and a shelf here.");
+        }
+        Evening evening = Lending.of(fielding.catalogue(), seats, lenders(inventory, campaign), cancel);
+        List<ListTurnout> lists = new ArrayList<>();
+        for (ListTurnout one : asked) {
+            Turnout turnout = evening.turnout(one.list().player().orElseThrow()).orElseThrow();
+            lists.add(one.with(turnout));
+        }
+        return new EveningAnswer(session.title(), round.number(), lists, missing, evening, fielding.meanings(),
+                fielding.catalogue());
+    }
+
+    private static List<Id> players(Round round, Session session) {
+        TreeSet<Id> players = new TreeSet<>();
+        for (Deed deed : round.deeds()) {
+            if (deed.doing() instanceof Meeting meeting && deed.clauses().session().equals(Optional.of(session.id()))) {
+                players.add(deed.who());
+                players.add(meeting.other());
+            }
+        }
+        return List.copyOf(players);
+    }
+
+    private static List<Lender> lenders(Inventory inventory, Campaign campaign) {
+        List<Lender> lenders = new ArrayList<>();
+        campaign.players().forEach(player -> lenders.add(new Lender(player.id(), inventory.of(player.id()))));
+        lenders.add(new Lender(CLUB, inventory.club()));
+        return lenders;
+    }
+}

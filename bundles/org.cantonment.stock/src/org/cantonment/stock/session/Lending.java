@@ -1,0 +1,205 @@
+package org.cantonment.stock.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.Requirement;
+import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.supply.Stack;
+import org.cantonment.stock.supply.Supply;
+import org.cantonment.stock.turnout.Depot;
+import org.cantonment.stock.turnout.Turnout;
+
+/**
+ * Finds who must lend what to whom so that all can play.
+ *
+ * <p>It fills as many places as can be filled. Among such ways it takes one with the fewest lenders, then with the fewest
+ * pieces lent, then the truest, then the fewest guessed. Only built pieces are lent; frames are built by their owner for his own
+ * list. What a player works over, and that a type has one meaning at a table, is looked at when the loans are settled: then
+ * the answer says that it may not be the best.
+ */
+public final class Lending {
+
+    /** With more lenders than this that are neither useless nor needed in any case, the fewest are not proven. */
+    static final int MOST_LENDERS = 12;
+    private static final int STEPS = 2_000;
+
+    private final Table table;
+    private final CancelToken cancel;
+    private int bound;
+    private boolean fewest = true;
+
+    private Lending(Table table, CancelToken cancel) {
+        this.table = table;
+        this.cancel = cancel;
+    }
+
+    /**
+     * Asks.
+     *
+     * @param seats who plays, each once
+     * @param lenders everybody's pieces, those of the players of the evening too
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public static Evening of(Catalogue catalogue, List<Seat> seats, List<Lender> lenders, CancelToken cancel) {
+        return new Lending(Table.of(catalogue, seats, lenders), cancel).run();
+    }
+
+    private Evening run() {
+        Set<Integer> all = new TreeSet<>();
+        for (int l = 0; l < table.lenders().size(); l++) {
+            all.add(l);
+        }
+        Search.Outcome most = ask(all);
+        bound = most.bound();
+        Flow chosen = choose(all, most.best());
+        return new Evening(turnouts(chosen.loans()), chosen.loans(), gaps(most.best()), bound(chosen), fewest);
+    }
+
+    private Search.Outcome ask(Set<Integer> lending) {
+        cancel.check();
+        return Search.of(table, lending, STEPS, cancel);
+    }
+
+    /** The fewest lenders who do as well as all together. */
+    private Flow choose(Set<Integer> all, Flow most) {
+        Set<Integer> needed = new TreeSet<>();
+        List<Integer> others = new ArrayList<>();
+        for (int lender : all) {
+            Set<Integer> without = new TreeSet<>(all);
+            without.remove(lender);
+            if (ask(without).best().filled() < most.filled()) {
+                needed.add(lender);
+            } else {
+                others.add(lender);
+            }
+        }
+        if (others.size() > MOST_LENDERS) {
+            fewest = false;
+            return oneByOne(all, others, most);
+        }
+        for (int size = 0; size <= others.size(); size++) {
+            List<Set<Integer>> choices = new ArrayList<>();
+            subsets(others, 0, size, needed, choices);
+            Flow best = null;
+            for (Set<Integer> choice : choices) {
+                Flow flow = ask(choice).best();
+                if (flow.filled() == most.filled() && (best == null || flow.price() < best.price())) {
+                    best = flow;
+                }
+            }
+            if (best != null) {
+                return best;
+            }
+        }
+        return most;
+    }
+
+    private Flow oneByOne(Set<Integer> all, List<Integer> others, Flow most) {
+        Set<Integer> left = new TreeSet<>(all);
+        Flow best = most;
+        for (int lender : others) {
+            Set<Integer> without = new TreeSet<>(left);
+            without.remove(lender);
+            Flow flow = ask(without).best();
+            if (flow.filled() == most.filled()) {
+                left = without;
+                best = flow;
+            }
+        }
+        return best;
+    }
+
+    private static void subsets(List<Integer> from, int at, int size, Set<Integer> taken, List<Set<Integer>> into) {
+        if (size == 0) {
+            into.add(new TreeSet<>(taken));
+            return;
+        }
+        for (int i = at; i <= from.size() - size; i++) {
+            Set<Integer> more = new TreeSet<>(taken);
+            more.add(from.get(i));
+            subsets(from, i + 1, size - 1, more, into);
+        }
+    }
+
+    private Map<Id, Turnout> turnouts(List<Lent> loans) {
+        Map<Id, Turnout> turnouts = new TreeMap<>();
+        for (int s = 0; s < table.seats().size(); s++) {
+            Seat seat = table.seats().get(s);
+            Supply supply = after(table.lenders().get(s).supply(), seat.player(), loans);
+            turnouts.put(seat.player(), Depot.of(table.catalogue(), supply, seat.allowance()).turnout(seat.needs(), cancel));
+        }
+        return turnouts;
+    }
+
+    private static Supply after(Supply before, Id player, List<Lent> loans) {
+        Map<Id, Stack> stacks = new TreeMap<>();
+        before.stacks().forEach(stack -> stacks.put(stack.what(), stack));
+        Map<Id, Integer> came = new TreeMap<>();
+        for (Lent lent : loans) {
+            if (lent.from().equals(player)) {
+                Stack stack = stacks.get(lent.type());
+                int known = Math.min(lent.count(), stack.known());
+                stacks.put(lent.type(), new Stack(lent.type(), stack.known() - known,
+                        stack.guessed() - (lent.count() - known), stack.unknown()));
+            } else if (lent.to().equals(player)) {
+                came.merge(lent.type(), lent.count(), Integer::sum);
+            }
+        }
+        return new Supply(List.copyOf(stacks.values()), before.frames(), before.caps(), List.of()).plus(Supply.pieces(came));
+    }
+
+    /** Conversions may do better than any flow; then nothing is proven unless nothing is short. */
+    private int bound(Flow chosen) {
+        boolean conversions = table.seats().stream().anyMatch(seat -> !seat.allowance().conversions().isEmpty());
+        return conversions || bound > chosen.filled() ? table.needed() : bound;
+    }
+
+    private List<Gap> gaps(Flow flow) {
+        boolean[] wanting = flow.shortWants();
+        List<Gap> gaps = new ArrayList<>();
+        boolean[] told = new boolean[wanting.length];
+        for (int w = 0; w < wanting.length; w++) {
+            if (wanting[w] && !told[w]) {
+                gaps.add(gap(flow, wanting, told, w));
+            }
+        }
+        return gaps.stream().filter(gap -> gap.lacking() > 0).toList();
+    }
+
+    /** All wants that hang together with this one by types that stand for both. */
+    private Gap gap(Flow flow, boolean[] wanting, boolean[] told, int first) {
+        Map<Id, List<Requirement>> needs = new TreeMap<>();
+        Map<Id, Integer> from = new TreeMap<>();
+        List<Integer> next = new ArrayList<>(List.of(first));
+        told[first] = true;
+        int needed = 0;
+        while (!next.isEmpty()) {
+            int w = next.remove(next.size() - 1);
+            Want want = table.wants().get(w);
+            needed += want.count();
+            needs.computeIfAbsent(table.seats().get(want.seat()).player(), id -> new ArrayList<>()).addAll(want.needs());
+            flow.standing(w).forEach((type, count) -> from.merge(type, count, Integer::sum));
+            for (int other = 0; other < wanting.length; other++) {
+                if (wanting[other] && !told[other] && akin(want, table.wants().get(other))) {
+                    told[other] = true;
+                    next.add(other);
+                }
+            }
+        }
+        return new Gap(needs, from, needed, from.values().stream().mapToInt(Integer::intValue).sum());
+    }
+
+    private static boolean akin(Want one, Want other) {
+        Set<Id> types = new TreeSet<>(one.accepted().types().keySet());
+        one.accepted().standIns().values().forEach(types::addAll);
+        return other.accepted().types().keySet().stream().anyMatch(types::contains)
+                || other.accepted().standIns().values().stream().flatMap(Set::stream).anyMatch(types::contains);
+    }
+}

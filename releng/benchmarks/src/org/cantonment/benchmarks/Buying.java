@@ -1,0 +1,123 @@
+package org.cantonment.benchmarks;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+
+import com.google.ortools.Loader;
+
+import org.cantonment.buying.formulate.Formulation;
+import org.cantonment.buying.growth.Brief;
+import org.cantonment.buying.growth.Composer;
+import org.cantonment.buying.plan.Answer;
+import org.cantonment.buying.plan.Planner;
+import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Stage;
+import org.cantonment.buying.solve.Limits;
+import org.cantonment.buying.solve.Programme;
+import org.cantonment.buying.solve.Solver;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Progress;
+import org.cantonment.references.buying.Campaigns;
+import org.cantonment.references.buying.Errand;
+import org.cantonment.references.buying.Errands;
+import org.cantonment.references.buying.ScipModel;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Buying plans, from the records to the proven plan with its turnouts, beside SCIP on the model that our own reductions
+ * leave; and how soon a search that is cancelled is back.
+ */
+final class Buying {
+    private static final int SEEDS = 7;
+    private static final long LIMIT = 60_000;
+    private static final double MOST_TO_CANCEL = 50;
+
+    private Buying() {
+    }
+
+    static List<Row> run() {
+        Loader.loadNativeLibraries();
+        plan(Errands.large(200, 150, 3, 99).question(), CancelToken.NEVER);
+        List<Row> rows = new ArrayList<>();
+        size(200, 150, 3, rows);
+        size(500, 300, 6, rows);
+        size(2_000, 1_000, 6, rows);
+        rows.add(growth());
+        rows.add(cancel());
+        return rows;
+    }
+
+    private static Answer plan(Question question, CancelToken cancel) {
+        return Planner.plan(question, CurrencyUnit.EUR, cancel, Progress.SILENT);
+    }
+
+    private static void size(int boxes, int types, int lists, List<Row> rows) {
+        List<Long> whole = new ArrayList<>();
+        List<Long> ours = new ArrayList<>();
+        List<Long> reference = new ArrayList<>();
+        String name = "buying plan " + boxes + "/" + types + "/" + lists;
+        for (long seed = 0; seed < SEEDS; seed++) {
+            Errand errand = Errands.large(boxes, types, lists, seed);
+            long start = System.nanoTime();
+            Answer answer = plan(errand.question(), CancelToken.NEVER);
+            whole.add(System.nanoTime() - start);
+            if (!answer.impossible() && !answer.plan().orElseThrow().proven()) {
+                throw new IllegalStateException(name + " was not proven with seed " + seed);
+            }
+            Programme programme = new Formulation(errand.question()).programme();
+            start = System.nanoTime();
+            Solver.solve(programme, Limits.WIDE, CancelToken.NEVER, Progress.SILENT);
+            ours.add(System.nanoTime() - start);
+            List<Programme> parts = Solver.reduced(programme);
+            start = System.nanoTime();
+            parts.forEach(part -> ScipModel.solve(part, LIMIT));
+            reference.add(System.nanoTime() - start);
+        }
+        rows.add(Row.at(0.5, name + ", all of it, ms (1000 allowed)", whole, List.of(1_000_000_000L)));
+        rows.add(Row.at(0.5, name + ", search and SCIP, ms", ours, reference));
+        rows.add(worst(name + ", slowest beside SCIP, ms", ours, reference));
+    }
+
+    private static Row worst(String measure, List<Long> ours, List<Long> reference) {
+        Row worst = null;
+        for (int i = 0; i < ours.size(); i++) {
+            Row row = new Row(measure, ours.get(i) / 1e6, reference.get(i) / 1e6);
+            worst = worst == null || row.ratio() > worst.ratio() ? row : worst;
+        }
+        return worst;
+    }
+
+    /** Eight rounds with composed lists, from the wish to the proven plan, beside what is allowed. */
+    private static Row growth() {
+        List<Long> times = new ArrayList<>();
+        for (long seed = 0; seed < SEEDS; seed++) {
+            Errand errand = Errands.large(200, 150, 3, seed);
+            Question about = errand.question();
+            List<Brief> briefs = Campaigns.rounds(errand, 8, seed);
+            long start = System.nanoTime();
+            Composer.Composed composed = Composer.compose(briefs, CancelToken.NEVER);
+            Question question = new Question(about.market(), about.shelves(), composed.targets(),
+                    Collections.nCopies(8, Stage.OPEN), false, Map.of());
+            Answer answer = plan(question, CancelToken.NEVER);
+            times.add(System.nanoTime() - start);
+            if (!answer.impossible() && !answer.plan().orElseThrow().proven()) {
+                throw new IllegalStateException("The growth plan was not proven with seed " + seed);
+            }
+        }
+        return Row.at(0.5, "growth plan, 8 rounds composed, ms (10000 allowed)", times, List.of(10_000_000_000L));
+    }
+
+    /** The longest that a search still took after it was cancelled, at several moments, beside what is allowed. */
+    private static Row cancel() {
+        Programme programme = new Formulation(Errands.large(500, 300, 6, 3).question()).programme();
+        List<Double> late = new ArrayList<>();
+        for (int moment = 1; moment <= 12; moment++) {
+            long due = System.nanoTime() + moment * 15_000_000L;
+            Solver.solve(programme, Limits.WIDE, () -> System.nanoTime() > due, Progress.SILENT);
+            late.add(Math.max(0, System.nanoTime() - due) / 1e6);
+        }
+        return new Row("buying plan cancelled, longest until back, ms (50 allowed)", Collections.max(late), MOST_TO_CANCEL);
+    }
+}

@@ -1,0 +1,2 @@
+/** Buying beside OR-Tools. */
+package org.cantonment.references.buying;
