@@ -12,6 +12,7 @@ import org.cantonment.editor.api.TextKind;
 import org.cantonment.editor.text.LanguageOutline;
 import org.cantonment.workbench.tests.driver.Campaign;
 import org.cantonment.workbench.tests.driver.OpenBook;
+import org.cantonment.workbench.tests.driver.Proposals;
 import org.cantonment.workbench.tests.driver.Screen;
 import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.jface.text.Region;
@@ -125,7 +126,9 @@ class ExpressionLinesTest {
         rules.caretBehind("is at most 1");
         rules.type("\nalways option L");
         rules.run("org.eclipse.ui.edit.text.contentAssist.proposals");
-        Screen.until("the one proposal is put in",
-                () -> rules.text().contains("  . always option Long-Guns on Tread-Troop\n"));
+        Screen.until("the one proposal is put in", () -> {
+            Proposals.takeAlone("Long-Guns on Tread-Troop");
+            return rules.text().contains("  . always option Long-Guns on Tread-Troop\n");
+        });
     }
 }

@@ -16,6 +16,7 @@ import org.cantonment.workbench.tests.driver.OpenBook;
 import org.cantonment.workbench.tests.driver.Screen;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
@@ -80,28 +81,28 @@ class LookTest {
     @Test
     void allLettersStandOutByDayAndByNightAndByDayAgain() throws PartInitException {
         OpenBook list = spoiled();
-        Campaign.page().showView(ErasView.ID);
-        Campaign.page().activate(list.editor());
-        Screen.idle();
-        standOut("by day");
+        standOut("by day", true);
         list.run("org.cantonment.workbench.theme");
         Screen.until("the text stands on a dark ground", () -> Contrast.luminance(background(list)) < 0.05);
-        standOut("by night");
+        standOut("by night", false);
         list.run("org.cantonment.workbench.theme");
         Screen.until("the text stands on a light ground", () -> Contrast.luminance(background(list)) > 0.8);
         Screen.picture("light-again");
-        standOut("by day again");
+        standOut("by day again", true);
         engine().setTheme(ThemeHandler.DARK, true); // as the settings' page does
-        standOut("by night again");
+        standOut("by night again", false);
         engine().setTheme(ThemeHandler.LIGHT, true);
-        standOut("at last");
+        standOut("at last", true);
     }
 
-    private static void standOut(String when) {
-        Screen.idle();
-        List<Letters.Seen> all = Letters.inTheWindow();
-        assertTrue(all.size() >= 10, () -> "too few texts " + when + ": " + all);
-        List<Letters.Seen> faint = all.stream().filter(seen -> seen.contrast() < Contrast.LEAST).toList();
-        assertEquals(List.of(), faint, when);
+    private static void standOut(String when, boolean day) throws PartInitException {
+        for (String view : List.of(ErasView.ID, FindingsView.ID)) {
+            Campaign.page().showView(view, null, IWorkbenchPage.VIEW_VISIBLE);
+            Screen.idle();
+            List<Letters.Seen> all = Letters.inTheWindow();
+            assertTrue(all.size() >= 10, () -> "too few texts " + when + ": " + all);
+            assertEquals(List.of(), all.stream().filter(seen -> seen.contrast() < Contrast.LEAST
+                    || seen.ground() > 0.5 != day).toList(), when + ", " + view);
+        }
     }
 }

@@ -17,6 +17,7 @@ public final class TopLine {
 
     private final Composite line;
     private final Label heading;
+    private String said = "";
 
     /**
      * Makes the line.
@@ -60,11 +61,17 @@ public final class TopLine {
      * @param text in words
      */
     public void say(String text) {
-        if (!text.equals(heading.getToolTipText())) {
+        if (!text.equals(said)) {
+            said = text;
             heading.setText(text.replace("&", "&&"));
             heading.setToolTipText(text);
             line.getParent().layout(true, true);
         }
+    }
+
+    /** What was said last. */
+    public String said() {
+        return said;
     }
 
     /**

@@ -40,8 +40,8 @@ public final class ErasView extends ViewPart {
     /** The id of the view. */
     public static final String ID = "org.cantonment.workbench.eras";
 
-    private static final List<Column> COLUMNS = List.of(new Column("Era", 30), new Column("Verdict", 12),
-            new Column("Points", 18), new Column("Moved", 20), new Column("What is wrong, and what to do", 74));
+    private static final List<Column> COLUMNS = List.of(new Column("Era", 38), new Column("Verdict", 14),
+            new Column("Points", 23), new Column("Moved", 22), new Column("What is wrong, and what to do", 74));
 
     private static final Set<String> ENDINGS = Set.of("list", "shelf");
 

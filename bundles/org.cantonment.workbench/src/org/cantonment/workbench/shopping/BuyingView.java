@@ -13,18 +13,17 @@ import org.cantonment.workbench.answers.AnswerNode;
 import org.cantonment.workbench.answers.AnswerTree;
 import org.cantonment.workbench.answers.AnswerTree.Column;
 import org.cantonment.workbench.answers.EditorWatch;
+import org.cantonment.workbench.answers.TopLine;
 import org.cantonment.workbench.shopping.BuyingSource.Shown;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.ide.ResourceUtil;
 import org.eclipse.ui.part.ViewPart;
@@ -46,7 +45,7 @@ public final class BuyingView extends ViewPart {
     private BuyingSource source;
     private BuyingBar bar;
     private AnswerTree tree;
-    private Label heading;
+    private TopLine line;
     private Button stop;
     private Button more;
     private Button reply;
@@ -71,32 +70,16 @@ public final class BuyingView extends ViewPart {
     }
 
     private void top(Composite parent) {
-        Composite line = new Composite(parent, SWT.NONE);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        GridLayout layout = new GridLayout(4, false);
-        layout.marginHeight = 2;
-        layout.marginWidth = 4;
-        line.setLayout(layout);
-        heading = new Label(line, SWT.NONE);
-        heading.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        stop = button(line, "&Stop", "Ends the search and shows the best that was found.", () -> source.stop());
-        more = button(line, "Next &best", "Looks for one plan more.", () -> bar.more());
-        reply = button(line, "Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
-    }
-
-    private static Button button(Composite line, String label, String tip, Runnable task) {
-        Button button = new Button(line, SWT.PUSH);
-        button.setText(label);
-        button.setToolTipText(tip);
-        button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> task.run()));
-        return button;
+        line = new TopLine(parent);
+        stop = line.button("&Stop", "Ends the search and shows the best that was found.", () -> source.stop());
+        more = line.button("Next &best", "Looks for one plan more.", () -> bar.more());
+        reply = line.button("Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
     }
 
     private void wished() {
         if (source != null) {
             Optional<Wish> wish = bar.wish();
-            wish.ifPresentOrElse(source::ask, () -> heading.setText("A day is written like 2031-04-15."));
+            wish.ifPresentOrElse(source::ask, () -> line.say("A day is written like 2031-04-15."));
         }
     }
 
@@ -114,15 +97,14 @@ public final class BuyingView extends ViewPart {
             return;
         }
         shown = newer;
-        heading.setText(newer.heading().replace("&", "&&"));
-        heading.setToolTipText(newer.heading());
+        line.say(newer.heading());
         bar.offer(newer.whose(), newer.lists(), newer.boxes());
         if (!newer.busy()) {
             tree.show(newer.look().map(Look::rows).map(BuyingView::nodes).orElse(List.of()));
         }
-        stop.setEnabled(newer.busy());
-        more.setEnabled(!newer.busy() && newer.look().isPresent());
-        reply.setEnabled(newer.look().filter(look -> !look.reply().isEmpty()).isPresent());
+        line.let(stop, newer.busy());
+        line.let(more, !newer.busy() && newer.look().isPresent());
+        line.let(reply, newer.look().filter(look -> !look.reply().isEmpty()).isPresent());
         wished();
     }
 
@@ -138,7 +120,7 @@ public final class BuyingView extends ViewPart {
 
     /** What stands above the rows. */
     public String heading() {
-        return heading.getText();
+        return line.said();
     }
 
     private void copyReply() {

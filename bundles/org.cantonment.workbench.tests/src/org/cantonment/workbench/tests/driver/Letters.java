@@ -29,9 +29,10 @@ public final class Letters {
      * A text in the window.
      *
      * @param what which widget, and what it says
-     * @param contrast between its ground, which is what most pixels are, and what stands out most from it
+     * @param ground how light its ground is, which is what most pixels are: from 0 for black to 1 for white
+     * @param contrast between the ground and what stands out most from it
      */
-    public record Seen(String what, double contrast) {
+    public record Seen(String what, double ground, double contrast) {
     }
 
     private final Shell shell;
@@ -81,11 +82,11 @@ public final class Letters {
         place.y -= shell.getBounds().y;
         place = place.intersection(new Rectangle(0, 0, shot.width, shot.height));
         if (!text.isBlank() && place.width > 4 && place.height > 8) {
-            seen.add(new Seen(control.getClass().getSimpleName() + " '" + text + "'", contrast(place)));
+            seen.add(seen(control.getClass().getSimpleName() + " '" + text + "'", place));
         }
     }
 
-    private double contrast(Rectangle place) {
+    private Seen seen(String what, Rectangle place) {
         Map<RGB, Integer> colours = new HashMap<>();
         for (int x = place.x; x < place.x + place.width; x++) {
             for (int y = place.y; y < place.y + place.height; y++) {
@@ -93,6 +94,7 @@ public final class Letters {
             }
         }
         RGB ground = colours.entrySet().stream().max(Comparator.comparingInt(Map.Entry::getValue)).orElseThrow().getKey();
-        return colours.keySet().stream().mapToDouble(colour -> Contrast.of(colour, ground)).max().orElse(1);
+        double contrast = colours.keySet().stream().mapToDouble(colour -> Contrast.of(colour, ground)).max().orElse(1);
+        return new Seen(what, Contrast.luminance(ground), contrast);
     }
 }
