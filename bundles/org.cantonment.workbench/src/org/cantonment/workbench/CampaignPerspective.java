@@ -6,6 +6,7 @@ import org.cantonment.workbench.eras.ErasView;
 import org.cantonment.workbench.fielding.ReachView;
 import org.cantonment.workbench.fielding.TurnoutView;
 import org.cantonment.workbench.findings.FindingsView;
+import org.cantonment.workbench.shopping.BuyingView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -29,6 +30,7 @@ public final class CampaignPerspective implements IPerspectiveFactory {
         below.addView(ErasView.ID);
         below.addView(TurnoutView.ID);
         below.addView(ReachView.ID);
+        below.addView(BuyingView.ID);
         below.addPlaceholder(AdoptingView.ID);
         below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
         below.addPlaceholder("org.eclipse.search.ui.views.SearchView");
@@ -37,6 +39,7 @@ public final class CampaignPerspective implements IPerspectiveFactory {
         layout.addShowViewShortcut(ErasView.ID);
         layout.addShowViewShortcut(TurnoutView.ID);
         layout.addShowViewShortcut(ReachView.ID);
+        layout.addShowViewShortcut(BuyingView.ID);
         layout.addShowViewShortcut(AdoptingView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROJECT_EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

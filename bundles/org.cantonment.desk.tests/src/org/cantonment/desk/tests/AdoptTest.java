@@ -40,7 +40,7 @@ class AdoptTest {
         String armour = "    now  6:5: breach limit.at-most: Armour (Winter): at most 40 percent of points used on Armour,"
                 + " that is ";
         String treads = "    now  6:5: breach limit.at-most: Tread troops (Winter): at most 2 of Tread troop; the list has ";
-        assertEquals(List.of("Winter: to be played by A season.", "Now breach (5):",
+        assertEquals(List.of("Winter: to be played by A season.", "Not legal any more (5):",
                 "  war/lists/brack-2.list (Brack, round 2): 140 points",
                 armour + "56 of 140; the list has 60 points, 4 too many.",
                 "  war/lists/nib-3.list (Nib, round 3): 150 points", treads + "3, 1 too many.",
@@ -50,7 +50,7 @@ class AdoptTest {
                 armour + "56 of 140; the list has 60 points, 4 too many.", treads + "3, 1 too many.",
                 "  war/lists/tessel-3.list (Tessel, round 3): 149 points",
                 armour + "59.6 of 149; the list has 60 points, 0.4 too many.", treads + "3, 1 too many.",
-                "Breach other rules (1):", "  war/lists/brack-3.list (Brack, round 3): 180 points",
+                "Not legal for other reasons (1):", "  war/lists/brack-3.list (Brack, round 3): 180 points",
                 treads + "4, 2 too many.", armour.replace("6:5", "7:5")
                         + "72 of 180; the list has 80 points, 8 too many.",
                 "    gone 7:5: breach limit.at-most: Tread troops (The published book): at most 3 of Tread troop; the list"
@@ -66,8 +66,8 @@ class AdoptTest {
         Shell shell = Shell.in(here, "adopt", "weekend.rules", "war");
         assertEquals(0, shell.code());
         assertEquals(List.of("Charity weekend: to be played by A season.",
-                "No longer breach (1):", "  war/lists/nib-3.list (Nib, round 3): 150 points"), shell.lines().subList(0, 3));
-        assertTrue(shell.lines().contains("Breach other rules (3):"), shell.out());
+                "Legal from now on (1):", "  war/lists/nib-3.list (Nib, round 3): 150 points"), shell.lines().subList(0, 3));
+        assertTrue(shell.lines().contains("Not legal for other reasons (3):"), shell.out());
         assertEquals("Unchanged: 5 lists.", shell.lines().get(shell.lines().size() - 1));
     }
 
@@ -155,7 +155,7 @@ class AdoptTest {
                 "# nobody is let off\n# by Ombra");
         Files.move(war.resolve("published.rules"), here.resolve("published.rules"));
         Shell shell = Shell.in(here, "adopt", "published.rules", "war");
-        assertEquals(List.of("The published book: to be played by A season.", "No longer breach (7):"),
+        assertEquals(List.of("The published book: to be played by A season.", "Legal from now on (7):"),
                 shell.lines().subList(0, 2));
         assertTrue(shell.lines().contains("  war/lists/quill-2.list (Quill, round 2): unknown to 140 points"), shell.out());
         assertEquals(0, shell.code());

@@ -81,6 +81,7 @@ class BuyCommandTest {
         assertEquals("1 Car-Box, 1 Marsh-Box", boxes(answer.getAsJsonObject("plan")));
         assertEquals("1 Crank, 1 Gun", builds(answer.getAsJsonObject("plan")));
         assertEquals("32.00", text(objects(answer, "beyond").findFirst().orElseThrow(), "together"));
+        assertEquals("10.00", text(answer, "further"));
         assertEquals("32.00", text(plan("buy", "Ombra"), "total"));
         // The last list first: then nothing else is left over for.
         assertEquals(1, objects(json(folder, "buy", "Ombra", "--lists", "3,1", "--budget", "31.99"), "beyond").count());

@@ -130,7 +130,7 @@ class ErasGuestsTest {
         Folders.write(folder.resolve("lists/ombra-1.list"), "list by Ombra round 1\nCausey-Squadron\n  . Staff\n"
                 + "  . Tread-Troop of 5\n  . 2 Crank-Troop\n  . Marsh-Scouts\n");
         Shell shell = Shell.in(folder, Optional.of(guests), "adopt", "dear.rules", ".");
-        assertTrue(shell.out().contains("No longer breach (3):"), shell.out());
+        assertTrue(shell.out().contains("Legal from now on (3):"), shell.out());
         assertTrue(shell.out().contains("check.thrift.spendthrift: " + AT_98), shell.out());
     }
 }

@@ -91,16 +91,20 @@ class GrowCommandTest {
 
     @Test
     void aRoundWithoutAListGetsOneThatIsLegal() {
-        JsonObject answer = json(folder, "grow", "Brack");
+        JsonObject answer = json(folder, "grow", "Brack", "--least", "0");
         JsonObject last = objects(answer, "rounds").skip(2).findFirst().orElseThrow();
         assertTrue(last.get("composed").getAsBoolean());
         assertTrue(last.getAsJsonArray("breaches").isEmpty());
         assertEquals("17.00", text(answer.getAsJsonObject("plan"), "total"));
         assertEquals("Column (Ten marsh, Crank car)", text(last, "list"));
+        // Half of 80 are 40: the crank alone is too little, a gun beside it is 57.
+        JsonObject half = objects(json(folder, "grow", "Brack"), "rounds").skip(2).findFirst().orElseThrow();
+        assertTrue(half.get("points").getAsInt() >= 40 && half.get("points").getAsInt() <= 80, half.toString());
+        assertWrong(folder, "is a percentage of the limit", "grow", "Brack", "--least", "101");
         Folders.retype(folder.resolve("season.campaign"), "limit 80", "limit 19");
         Shell none = Shell.in(folder, "grow", "Brack");
         assertEquals(1, none.code());
-        assertTrue(none.lines().contains("No legal list was found for round 3 within 19 points, so there is no plan."),
+        assertTrue(none.lines().contains("No legal list was found for round 3 that uses enough of its 19 points, so there is no plan."),
                 none.out());
     }
 

@@ -29,10 +29,10 @@ public final class AdoptionText {
             lines.add("Said of the books (" + adoption.said().size() + "):");
             adoption.said().forEach(finding -> lines.add("  " + show.apply(finding.file()) + ':' + sentence(finding)));
         }
-        group(lines, "Now breach", adoption.of(Kind.NOW_BREACH));
-        group(lines, "No longer breach", adoption.of(Kind.NO_LONGER_BREACH));
-        group(lines, "Breach other rules", adoption.of(Kind.OTHER_BREACHES));
-        group(lines, "Other total", adoption.of(Kind.TOTAL));
+        group(lines, "Not legal any more", adoption.of(Kind.NOW_BREACH));
+        group(lines, "Legal from now on", adoption.of(Kind.NO_LONGER_BREACH));
+        group(lines, "Not legal for other reasons", adoption.of(Kind.OTHER_BREACHES));
+        group(lines, "Another total", adoption.of(Kind.TOTAL));
         int same = adoption.of(Kind.NONE).size();
         lines.add("Unchanged: " + same + (same == 1 ? " list." : " lists."));
         return lines;

@@ -45,6 +45,9 @@ final class BuyJson {
                 left(json, plans, left);
             }
             json.endArray();
+            if (answer.further().isPresent()) {
+                plans.money("further", answer.further().get());
+            }
             plans.money("margin", answer.margin());
             json.name("others").beginArray();
             for (Plan other : answer.others()) {

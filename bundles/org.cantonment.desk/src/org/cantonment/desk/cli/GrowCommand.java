@@ -28,8 +28,12 @@ final class GrowCommand {
         if (call.has("--saved") && budgets.isEmpty()) {
             throw new WrongCall("'--saved' is said of '--budgets'; what the books say of money, they say themselves.");
         }
+        int least = Numbers.from(call, "--least", 0).orElse(Terms.HALF);
+        if (least > 100) {
+            throw new WrongCall("'--least' is a percentage of the limit, from 0 to 100.");
+        }
         Terms terms = new Terms(shopping.several("--rounds").stream().map(Plain::line).toList(), budgets, call.has("--saved"),
-                call.has("--compose"), Numbers.from(call, "--bench", 0));
+                call.has("--compose"), least, Numbers.from(call, "--bench", 0));
         return ShoppingCall.telling(() -> ask(terms));
     }
 

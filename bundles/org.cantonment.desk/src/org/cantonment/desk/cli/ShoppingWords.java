@@ -47,6 +47,7 @@ final class ShoppingWords {
         spec.addOption(Words.value("--bench", "NUMBER", "Build at most so many parts before each round."));
         spec.addOption(Words.flag("--compose", "Compose lists even for rounds that have one; else only for those that have"
                 + " none."));
+        spec.addOption(Words.value("--least", "PERCENT", "A composed list uses at least so much of its limit; else 50."));
         sellers(spec);
         forms(spec, "grow");
         return spec.addPositional(Words.one("0", "PLAYER", "A player, by name or id.")).addPositional(folder());

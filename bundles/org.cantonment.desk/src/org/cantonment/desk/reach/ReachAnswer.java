@@ -57,6 +57,11 @@ public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> row
         }
     }
 
+    /** So many fillings of a formation are looked at in all its shapes together, */
+    private static final int BRANCHES = 400;
+    /** and of each shape so many at the least. */
+    private static final int LEAST = 50;
+
     private static final Comparator<ReachRow> NEAREST = Comparator
             .comparingInt((ReachRow row) -> lacking(row.least())).thenComparingInt(row -> lacking(row.most()));
 
@@ -116,7 +121,9 @@ public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> row
             Shapes shapes = new Shapes(ruling);
             for (FormationView formation : shapes.formations(sides)) {
                 cancel.check();
-                rows.add(row(era, formation, Reach.of(depot, shapes.of(formation, sides), cancel), ruling, catalogue));
+                List<Shape> ways = shapes.of(formation, sides);
+                rows.add(row(era, formation, Reach.of(depot, ways, Math.max(LEAST, BRANCHES / Math.max(1, ways.size())),
+                        cancel), ruling, catalogue));
             }
         }
         rows.sort(NEAREST);

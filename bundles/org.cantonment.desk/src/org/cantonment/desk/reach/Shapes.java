@@ -24,7 +24,7 @@ import org.cantonment.stock.reach.Shape;
  */
 final class Shapes {
     /** A formation with more ways to fill its billets is looked at in so many of them. */
-    static final int MOST = 64;
+    static final int MOST = 8;
     private static final int DEEPEST = 4;
 
     private final Ruling ruling;

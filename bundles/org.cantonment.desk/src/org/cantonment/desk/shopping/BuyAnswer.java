@@ -1,5 +1,6 @@
 package org.cantonment.desk.shopping;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Priorities;
 import org.cantonment.buying.plan.Priorities.Left;
 import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Target;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
@@ -28,12 +30,13 @@ import org.joda.money.Money;
  * @param answer  the plan, or why there is none
  * @param left    under a budget: the lists that cannot be had, in order of priority
  * @param why     of those that cannot be had whatever they cost, by the ids of their targets, why not
+ * @param further what the first of those beyond the budget costs on top of the plan's purchases; empty if it cannot be had
  * @param margin  how much dearer another plan may be
  * @param others  the next best plans, cheapest first
  * @param stopped whether the search was ended before it was through
  */
 public record BuyAnswer(Shopper shopper, Shops shops, Optional<Money> budget, Answer answer, List<Left> left,
-        Map<Id, List<Finding>> why, Money margin, List<Plan> others, boolean stopped) {
+        Map<Id, List<Finding>> why, Optional<Money> further, Money margin, List<Plan> others, boolean stopped) {
     public BuyAnswer {
         left = List.copyOf(left);
         why = Collections.unmodifiableMap(new LinkedHashMap<>(why));
@@ -52,25 +55,45 @@ public record BuyAnswer(Shopper shopper, Shops shops, Optional<Money> budget, An
         Question question = shopper.question(shops);
         Answer answer;
         List<Left> left = List.of();
-        Map<Id, List<Finding>> why = new LinkedHashMap<>();
+        Map<Id, List<Finding>> why = Map.of();
         if (budget.isPresent()) {
             Priorities priorities = Priorities.of(question, budget.get(), shops.currency(), cancel, progress);
             answer = priorities.answer();
             left = priorities.left();
-            for (Left one : left) {
-                if (one.together().isEmpty() && !cancel.cancelled()) {
-                    why.put(one.target().id(), Planner.plan(question.with(List.of(one.target())), shops.currency(), cancel,
-                            progress).findings());
-                }
-            }
+            why = why(question, left, shops, cancel, progress);
             question = question.with(priorities.kept());
         } else {
             answer = Planner.plan(question, shops.currency(), cancel, progress);
         }
+        Optional<Money> further = further(question, answer, left, shops, cancel, progress);
         Money dearer = margin(answer, budget, margin, shops);
         List<Plan> others = answer.plan().filter(plan -> next > 0 && plan.proven()).isEmpty() ? List.of()
                 : others(question, answer.plan().get(), dearer, next, shops, cancel);
-        return new BuyAnswer(shopper, shops, budget, answer, left, why, dearer, others, cancel.cancelled());
+        return new BuyAnswer(shopper, shops, budget, answer, left, why, further, dearer, others, cancel.cancelled());
+    }
+
+    private static Map<Id, List<Finding>> why(Question question, List<Left> left, Shops shops, CancelToken cancel,
+            Progress progress) {
+        Map<Id, List<Finding>> why = new LinkedHashMap<>();
+        for (Left one : left) {
+            if (one.together().isEmpty() && !cancel.cancelled()) {
+                why.put(one.target().id(), Planner.plan(question.with(List.of(one.target())), shops.currency(), cancel,
+                        progress).findings());
+            }
+        }
+        return why;
+    }
+
+    private static Optional<Money> further(Question kept, Answer answer, List<Left> left, Shops shops, CancelToken cancel,
+            Progress progress) {
+        if (left.isEmpty() || left.get(0).together().isEmpty() || answer.plan().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Target> more = new ArrayList<>(kept.targets());
+        more.add(left.get(0).target());
+        Plan plan = answer.plan().get();
+        return Planner.plan(kept.with(more).buying(plan.boxes()), shops.currency(), cancel, progress).plan()
+                .filter(Plan::proven).map(both -> both.total().minus(plan.total()));
     }
 
     private static Money margin(Answer answer, Optional<Money> budget, Optional<Money> asked, Shops shops) {

@@ -100,7 +100,8 @@ public final class BuyText {
         String beside = answer.answer().plan().map(Plan::fielded).orElse(List.of()).isEmpty() ? "" : "together with the others ";
         return left.target().title() + ": is beyond the budget; " + beside + "it would cost "
                 + Cash.text(left.together().get()) + ", " + Cash.text(left.together().get().minus(answer.budget().orElseThrow()))
-                + " too much.";
+                + " too much" + (left.equals(answer.left().get(0)) && !beside.isEmpty() ? answer.further().map(cost ->
+                        "; on top of this it is " + Cash.text(cost)).orElse("") : "") + ".";
     }
 
     /** What was left out of account, and what was taken into it. */
@@ -130,8 +131,8 @@ public final class BuyText {
             reply.say(plans.boxes(plan.purchases()) + ", " + Cash.text(plan.total()) + (plan.proven() ? "" : " (best found)")
                     + ": " + done + " done.");
         }
-        answer.left().stream().limit(1).forEach(left -> reply.say(left.together().map(cost -> left.target().title()
-                + " wants another " + Amounts.text(cost.minus(plan.total())) + ".").orElseGet(() -> left(left))));
+        answer.left().stream().limit(1).forEach(left -> reply.say(answer.further().map(cost ->
+                left.target().title() + " wants another " + Amounts.text(cost) + ".").orElseGet(() -> left(left))));
         List<String> builds = plans.builds(plan, 0);
         reply.say(builds.isEmpty() ? "" : "Build " + String.join("; ", builds) + ".");
         reply.say(plan.purchases().isEmpty() ? "" : "Left over: " + plans.leftovers(plan) + ".");

@@ -19,8 +19,10 @@ import org.joda.money.CurrencyUnit;
 public record Errand(List<String> lists, List<String> also, List<String> from, Optional<LocalDate> on,
         Optional<CurrencyUnit> currency) {
 
-    /** All that is to come, from everybody. */
-    public static final Errand USUAL = new Errand(List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+    /** These lists by the prices of this day, from everybody. */
+    public static Errand of(List<String> lists, Optional<LocalDate> on) {
+        return new Errand(lists, List.of(), List.of(), on, Optional.empty());
+    }
 
     public Errand {
         lists = List.copyOf(lists);

@@ -99,7 +99,7 @@ public final class GrowText {
     public List<String> none() {
         List<String> lines = new ArrayList<>();
         answer.without().forEach(step -> lines.add("No legal list was found for round " + step.round() + (step.limit()
-                .isPresent() ? " within " + step.limit().getAsInt() + " points" : "") + ", so there is no plan."));
+                .isPresent() ? " that uses enough of its " + step.limit().getAsInt() + " points" : "") + ", so there is no plan."));
         answer.growth().ifPresent(growth -> lines.addAll(none(growth)));
         for (Step step : answer.steps()) {
             step.breaches().forEach(finding -> lines.add("Round " + step.round() + " is not legal: " + finding.message()));

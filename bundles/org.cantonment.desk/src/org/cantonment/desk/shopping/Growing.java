@@ -43,14 +43,25 @@ public final class Growing {
      * @param budgets amounts as typed, one for each round or one for all; empty for what the books say
      * @param saved   whether what is left of the amounts typed may be spent later
      * @param compose whether lists are composed even where they are written
+     * @param least   what a composed list uses of its limit at the least, in percent
      * @param bench   how many parts can be built before each round; empty for no end
      */
-    public record Terms(List<String> rounds, List<String> budgets, boolean saved, boolean compose, OptionalInt bench) {
+    public record Terms(List<String> rounds, List<String> budgets, boolean saved, boolean compose, int least,
+            OptionalInt bench) {
+        /** A list of less than half its limit is no army. */
+        public static final int HALF = 50;
+
+        /** @throws IllegalArgumentException if the percentage is none */
         public Terms {
+            if (least < 0 || least > HUNDRED) {
+                throw new IllegalArgumentException(least + " percent");
+            }
             rounds = List.copyOf(rounds);
             budgets = List.copyOf(budgets);
         }
     }
+
+    private static final int HUNDRED = 100;
 
     private record Turn(Round round, Optional<ForceList> written, ListCase about) {
     }
@@ -93,7 +104,7 @@ public final class Growing {
         Purse purse = purse(terms, turns, wishes);
         List<Target> targets = new ArrayList<>();
         Map<Id, ForceList> lists = new LinkedHashMap<>();
-        List<Integer> without = targets(turns, wishes, targets, lists);
+        List<Integer> without = targets(turns, wishes, terms.least(), targets, lists);
         List<Aim> given = targets.stream().filter(target -> target.choice().isEmpty())
                 .map(target -> new Aim(target, Optional.ofNullable(lists.get(target.id())))).toList();
         Shopper shopper = Shopper.of(meanings, player, shops, given, aims.remarks());
@@ -163,8 +174,8 @@ public final class Growing {
     }
 
     /** Written lists as they are; in between, runs of rounds that have none are composed together. */
-    private List<Integer> targets(List<Turn> turns, List<Wish> wishes, List<Target> targets, Map<Id, ForceList> lists)
-            throws Unclear {
+    private List<Integer> targets(List<Turn> turns, List<Wish> wishes, int percent, List<Target> targets,
+            Map<Id, ForceList> lists) throws Unclear {
         List<Integer> without = new ArrayList<>();
         List<Brief> run = new ArrayList<>();
         for (int stage = 0; stage < turns.size(); stage++) {
@@ -174,15 +185,19 @@ public final class Growing {
                 targets.add(aims.of(turn.written().get(), stage).target());
                 lists.put(turn.written().get().id(), turn.written().get());
             } else {
-                Situation situation = turn.about().situation().withCancel(cancel);
-                Optional<ForceList> before = stage == 0 ? Optional.empty() : turns.get(stage - 1).written();
-                run.add(new Brief(turn.about().list().id(), title + ", round " + turn.round().number(), stage,
-                        turn.about().ruling().orElseThrow(), before.map(situation::withBefore).orElse(situation),
-                        aims.allowance(turn.about().list(), turn.about().ruling().get()), wishes));
+                run.add(brief(turn, stage, stage == 0 ? Optional.empty() : turns.get(stage - 1).written(), percent, wishes));
             }
         }
         compose(run, targets, lists, without);
         return without;
+    }
+
+    private Brief brief(Turn turn, int stage, Optional<ForceList> before, int percent, List<Wish> wishes) {
+        Situation situation = turn.about().situation().withCancel(cancel);
+        int least = (int) (situation.points().orElseThrow() * (long) percent / HUNDRED);
+        return new Brief(turn.about().list().id(), title + ", round " + turn.round().number(), stage,
+                turn.about().ruling().orElseThrow(), before.map(situation::withBefore).orElse(situation),
+                aims.allowance(turn.about().list(), turn.about().ruling().get()), least, wishes);
     }
 
     private void compose(List<Brief> run, List<Target> targets, Map<Id, ForceList> lists, List<Integer> without) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 
 import org.cantonment.model.book.Named;
+import org.cantonment.model.ruleset.RulesetPackage;
 import org.cantonment.notation.names.Entry;
 import org.cantonment.notation.names.Kinds;
 import org.cantonment.notation.names.Lookup;
@@ -19,7 +20,6 @@ import org.eclipse.xtext.AbstractElement;
 import org.eclipse.xtext.Assignment;
 import org.eclipse.xtext.CrossReference;
 import org.eclipse.xtext.GrammarUtil;
-import org.eclipse.xtext.Keyword;
 import org.eclipse.xtext.ide.editor.contentassist.IPrefixMatcher;
 import org.eclipse.xtext.ide.editor.contentassist.antlr.FollowElementComputer;
 import org.eclipse.xtext.ide.editor.contentassist.antlr.IContentAssistParser;
@@ -68,10 +68,16 @@ public class Completion {
             words(element, typed, start, length, found);
         }
         EObject context = context(resource, start);
+        boolean onFollows = text.startsWith(" on ", nameEnd(text, offset));
         for (AbstractElement element : expected) {
             if (element instanceof Assignment assignment && assignment.getTerminal() instanceof CrossReference ref
                     && context != null) {
-                names(resource, context, GrammarUtil.getReference(ref), typed, start, length, found);
+                EReference reference = GrammarUtil.getReference(ref);
+                if (reference == RulesetPackage.Literals.OPTIONS_ON__OPTION && !onFollows) {
+                    options(resource, typed, start, length, found);
+                } else {
+                    names(resource, context, reference, typed, start, length, found);
+                }
             } else if (element instanceof CrossReference ref && context != null) {
                 names(resource, context, GrammarUtil.getReference(ref), typed, start, length, found);
             }
@@ -116,14 +122,7 @@ public class Completion {
     }
 
     private void words(AbstractElement element, String typed, int start, int length, Map<String, Proposal> found) {
-        List<Keyword> keywords = new ArrayList<>();
-        if (element instanceof Keyword keyword) {
-            keywords.add(keyword);
-        } else if (element instanceof Assignment assignment) {
-            keywords.addAll(org.eclipse.xtext.EcoreUtil2.eAllOfType(assignment.getTerminal(), Keyword.class));
-        }
-        for (Keyword keyword : keywords) {
-            String word = keyword.getValue();
+        for (String word : Phrases.of(element)) {
             if (Character.isLetter(word.charAt(0)) && matcher.isCandidateMatchingPrefix(word, typed)) {
                 found.putIfAbsent(word, new Proposal(word, "", false, start, length));
             }
@@ -141,6 +140,24 @@ public class Completion {
                 found.putIfAbsent(text, new Proposal(text, description(entry), true, start, length));
             }
         }
+    }
+
+    /** In an expression an option is said with the unit it is on, so both are put in at once. */
+    private void options(XtextResource resource, String typed, int start, int length, Map<String, Proposal> found) {
+        for (Entry entry : NameTable.of(resource.getResourceSet()).allOwned(RulesetPackage.Literals.OPTION)) {
+            if (matcher.isCandidateMatchingPrefix(entry.name(), typed)) {
+                String text = entry.name() + " on " + entry.owner();
+                found.putIfAbsent(text, new Proposal(text, description(entry), true, start, length));
+            }
+        }
+    }
+
+    private static int nameEnd(String text, int offset) {
+        int end = offset;
+        while (end < text.length() && NameSigns.isPart(text.charAt(end))) {
+            end++;
+        }
+        return end;
     }
 
     private static String description(Entry entry) {

@@ -71,6 +71,9 @@ public final class Lookup {
      */
     public List<Entry> all(EObject context, EReference reference) {
         EClass type = reference.getEReferenceType();
+        if (reference == RulesetPackage.Literals.OPTIONS_ON__OPTION && optionOwner(context).isEmpty()) {
+            return table.allOwned(type); // whose option it is is said behind it
+        }
         String owner = owner(context, type);
         if (owner != null) {
             List<Entry> found = table.allIn(owner, type);

@@ -166,6 +166,14 @@ public final class NameTable extends AdapterImpl {
         return found;
     }
 
+    /** @return all things of a kind that belong to some owner, book by book, in text order */
+    public List<Entry> allOwned(EClass type) {
+        List<Entry> found = new ArrayList<>();
+        byBook.values().forEach(entries -> entries.stream()
+                .filter(entry -> !entry.owner().isEmpty() && type.isSuperTypeOf(entry.type())).forEach(found::add));
+        return found;
+    }
+
     /** @return all things of a kind that belong to the named owner */
     public List<Entry> allIn(String owner, EClass type) {
         List<Entry> found = new ArrayList<>();

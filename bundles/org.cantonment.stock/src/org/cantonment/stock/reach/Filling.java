@@ -22,7 +22,8 @@ import org.cantonment.stock.turnout.Turnout;
  */
 final class Filling {
 
-    private static final int BRANCHES = 3_000;
+    /** So many branches for each turnout of a whole filling. */
+    private static final int EACH = 100;
 
     /** A place to fill; alike is the number of the billet. */
     private record Slot(int alike, List<Choice> choices) {
@@ -34,6 +35,7 @@ final class Filling {
     private final Depot depot;
     private final Shape shape;
     private final CancelToken cancel;
+    private final int limit;
     private final List<Slot> slots = new ArrayList<>();
     private final int[] chosen;
     private int[] best;
@@ -41,10 +43,11 @@ final class Filling {
     private int branches;
     private boolean cut;
 
-    private Filling(Depot depot, Shape shape, boolean most, CancelToken cancel) {
+    private Filling(Depot depot, Shape shape, boolean most, int branches, CancelToken cancel) {
         this.depot = depot;
         this.shape = shape;
         this.cancel = cancel;
+        limit = branches;
         for (int p = 0; p < shape.places().size(); p++) {
             Places places = shape.places().get(p);
             List<Choice> choices = choices(places, most);
@@ -56,8 +59,8 @@ final class Filling {
         chosen = new int[slots.size()];
     }
 
-    static Optional<Near> of(Depot depot, Shape shape, boolean most, CancelToken cancel) {
-        Filling filling = new Filling(depot, shape, most, cancel);
+    static Optional<Near> of(Depot depot, Shape shape, boolean most, int branches, CancelToken cancel) {
+        Filling filling = new Filling(depot, shape, most, branches, cancel);
         if (filling.slots.stream().anyMatch(slot -> slot.choices().isEmpty())) {
             return Optional.empty();
         }
@@ -87,7 +90,7 @@ final class Filling {
             return;
         }
         if (at == slots.size()) {
-            Turnout turnout = depot.turnout(needs, cancel);
+            Turnout turnout = depot.turnout(needs, EACH, cancel);
             if (bestTurnout == null || turnout.lacking() < bestTurnout.lacking()) {
                 bestTurnout = turnout;
                 best = chosen.clone();
@@ -97,7 +100,7 @@ final class Filling {
         boolean alike = at > 0 && slots.get(at - 1).alike() == slots.get(at).alike();
         List<Choice> choices = slots.get(at).choices();
         for (int c = alike ? chosen[at - 1] : 0; c < choices.size() && !enough(); c++) {
-            if (++branches > BRANCHES && bestTurnout != null) {
+            if (++branches > limit && bestTurnout != null) {
                 cut = true;
                 return;
             }

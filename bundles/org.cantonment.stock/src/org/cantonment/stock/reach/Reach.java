@@ -14,6 +14,9 @@ public final class Reach {
     private static final Comparator<FormationReach> NEAREST = Comparator
             .comparingInt((FormationReach one) -> lacking(one.least())).thenComparingInt(one -> lacking(one.most()));
 
+    /** So many ways to fill a formation are looked at. */
+    public static final int BRANCHES = 3_000;
+
     private Reach() {
     }
 
@@ -23,10 +26,20 @@ public final class Reach {
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
     public static List<FormationReach> of(Depot depot, List<Shape> shapes, CancelToken cancel) {
+        return of(depot, shapes, BRANCHES, cancel);
+    }
+
+    /**
+     * The same with another number of branches.
+     *
+     * @param branches so many ways to fill each formation are looked at, at the most
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public static List<FormationReach> of(Depot depot, List<Shape> shapes, int branches, CancelToken cancel) {
         List<FormationReach> all = new ArrayList<>();
         for (Shape shape : shapes) {
-            all.add(new FormationReach(shape.formation(), Filling.of(depot, shape, false, cancel),
-                    Filling.of(depot, shape, true, cancel)));
+            all.add(new FormationReach(shape.formation(), Filling.of(depot, shape, false, branches, cancel),
+                    Filling.of(depot, shape, true, branches, cancel)));
         }
         all.sort(NEAREST);
         return List.copyOf(all);

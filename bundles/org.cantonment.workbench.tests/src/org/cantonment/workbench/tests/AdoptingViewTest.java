@@ -82,12 +82,12 @@ class AdoptingViewTest {
     @Test
     void aLayerThatNobodyPlaysYetIsTriedAndThenPlayed() {
         campaign.write("winter.rules", WINTER);
-        look(campaign.open("winter.rules"), "Now breach (1)");
+        look(campaign.open("winter.rules"), "Not legal any more (1)");
         assertEquals("Winter: to be played by The Heron season.", view.heading());
         assertTrue(text().contains("Ombra, round 4\t102 to 100 points\tombra-4.list"), text());
         assertTrue(text().contains("Now: Few cranks (Winter): at most 1 of Crank troop"), text());
         // Brack has but one line unit less than he must: a breach before and after it, and two points cheaper
-        assertEquals(List.of("Now breach (1)", "Other total (1)", "Unchanged (0)"), groups());
+        assertEquals(List.of("Not legal any more (1)", "Another total (1)", "Unchanged (0)"), groups());
         Screen.picture("adopting-light");
         button("&Play it").notifyListeners(SWT.Selection, new Event());
         LanguageEditor editor = (LanguageEditor) Campaign.page().getActiveEditor();
@@ -103,7 +103,7 @@ class AdoptingViewTest {
         rules.select("for 20 points");
         rules.type("f");
         rules.editor().document().set(Campaign.RULES.replace("for 20 points", "for 31 points"));
-        look(rules, "Now breach (1)");
+        look(rules, "Not legal any more (1)");
         assertEquals("The Lake Book: the new text instead of the present one.", view.heading());
         assertTrue(text().contains("Ombra, round 4\t102 to 124 points"), text());
         assertTrue(text().contains("Brack, round 4\t82 to 93 points"), text());
@@ -116,15 +116,15 @@ class AdoptingViewTest {
     @Test
     void whoLooksAgainSeesWhatIsSavedByThen() {
         campaign.write("winter.rules", WINTER);
-        look(campaign.open("winter.rules"), "Now breach (1)");
+        look(campaign.open("winter.rules"), "Not legal any more (1)");
         campaign.write("ombra-4.list", Campaign.LIST.replace("2 Crank", "1 Crank"));
-        button("Look &again").notifyListeners(SWT.Selection, new Event());
+        button("Look aga&in").notifyListeners(SWT.Selection, new Event());
         Screen.until("two lists get cheaper and none is a breach", () -> groups().equals(
-                List.of("Other total (2)", "Unchanged (0)")));
+                List.of("Another total (2)", "Unchanged (0)")));
         campaign.write("winter.rules", WINTER.replace("at most 1", "at most 0"));
         Screen.idle();
-        button("Look &again").notifyListeners(SWT.Selection, new Event());
-        Screen.until("both are breaches", () -> groups().equals(List.of("Now breach (2)", "Unchanged (0)")));
+        button("Look aga&in").notifyListeners(SWT.Selection, new Event());
+        Screen.until("both are breaches", () -> groups().equals(List.of("Not legal any more (2)", "Unchanged (0)")));
     }
 
     @Test

@@ -11,6 +11,8 @@ import org.cantonment.workbench.ThemeHandler;
 import org.cantonment.workbench.answers.AnswerNode;
 import org.cantonment.workbench.eras.ErasView;
 import org.cantonment.workbench.tests.driver.Campaign;
+import org.cantonment.workbench.tests.driver.Contrast;
+import org.cantonment.workbench.tests.driver.Letters;
 import org.cantonment.workbench.tests.driver.OpenBook;
 import org.cantonment.workbench.tests.driver.Screen;
 import org.cantonment.workbench.tests.driver.Widgets;
@@ -208,6 +210,9 @@ class ErasViewTest {
         Screen.picture("eras-light");
         theme(ThemeHandler.DARK);
         Screen.picture("eras-dark");
+        theme(ThemeHandler.LIGHT);
+        Screen.picture("eras-light-again");
+        assertEquals(List.of(), Letters.inTheWindow().stream().filter(seen -> seen.contrast() < Contrast.LEAST).toList());
         assertEquals(3, tree().getItemCount());
     }
 }

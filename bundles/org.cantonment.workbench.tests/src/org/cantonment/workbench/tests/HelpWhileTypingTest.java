@@ -3,22 +3,15 @@ package org.cantonment.workbench.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 import org.cantonment.workbench.tests.driver.Campaign;
 import org.cantonment.workbench.tests.driver.OpenBook;
+import org.cantonment.workbench.tests.driver.Proposals;
 import org.cantonment.workbench.tests.driver.Screen;
-import org.cantonment.workbench.tests.driver.Widgets;
 import org.eclipse.jface.text.Region;
 import org.eclipse.jface.text.source.ISourceViewer;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,27 +28,7 @@ class HelpWhileTypingTest {
 
     @AfterEach
     void closePopup() {
-        Table popup = popup();
-        if (popup != null) {
-            popup.getShell().close();
-        }
-    }
-
-    /** The list of proposals: a table in a window of its own. */
-    private static Table popup() {
-        Shell main = Campaign.page().getWorkbenchWindow().getShell();
-        for (Shell shell : Display.getCurrent().getShells()) {
-            Table table = shell == main || !shell.isVisible() ? null : Widgets.search(Table.class, shell, found -> true);
-            if (table != null) {
-                return table;
-            }
-        }
-        return null;
-    }
-
-    private static List<String> proposals() {
-        Table table = popup();
-        return table == null ? List.of() : Arrays.stream(table.getItems()).map(TableItem::getText).toList();
+        Proposals.close();
     }
 
     @Test
@@ -64,8 +37,10 @@ class HelpWhileTypingTest {
         list.caretBehind("Marsh-Scouts");
         list.type("\nTre");
         list.run("org.eclipse.ui.edit.text.contentAssist.proposals");
-        Screen.until("the one proposal is put in",
-                () -> list.text().endsWith("  . Marsh-Scouts\n  . Tread-Troop\n"));
+        Screen.until("the one proposal is put in", () -> {
+            Proposals.takeAlone("Tread-Troop");
+            return list.text().endsWith("  . Marsh-Scouts\n  . Tread-Troop\n");
+        });
     }
 
     @Test
@@ -74,23 +49,12 @@ class HelpWhileTypingTest {
         list.caretBehind("Marsh-Scouts");
         list.type("\n");
         list.run("org.eclipse.ui.edit.text.contentAssist.proposals");
-        Screen.until("units are proposed", () -> proposals().stream().anyMatch(text -> text.startsWith("Crank-Troop")));
-        assertTrue(proposals().stream().anyMatch(text -> text.equals("Crank-Troop  unit, Crank troop")),
-                () -> proposals().toString());
+        Screen.until("units are proposed", () -> Proposals.shown().stream().anyMatch(text -> text.startsWith("Crank-Troop")));
+        assertTrue(Proposals.shown().stream().anyMatch(text -> text.equals("Crank-Troop  unit, Crank troop")),
+                () -> Proposals.shown().toString());
         Screen.picture("completion");
-        Table table = popup();
-        int index = table.indexOf(Arrays.stream(table.getItems())
-                .filter(item -> item.getText().startsWith("Crank-Troop")).findFirst().orElseThrow());
-        table.setSelection(index);
-        table.notifyListeners(SWT.Selection, event(table, index));
-        table.notifyListeners(SWT.DefaultSelection, event(table, index));
+        Proposals.take("Crank-Troop");
         Screen.until("the name is put in", () -> list.text().endsWith("  . Crank-Troop\n"));
-    }
-
-    private static Event event(Table table, int index) {
-        Event event = new Event();
-        event.item = table.getItem(index);
-        return event;
     }
 
     @Test

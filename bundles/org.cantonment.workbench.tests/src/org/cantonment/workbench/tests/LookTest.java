@@ -1,24 +1,29 @@
 package org.cantonment.workbench.tests;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
 
 import org.cantonment.editor.api.TextKind;
 import org.cantonment.workbench.ThemeHandler;
+import org.cantonment.workbench.eras.ErasView;
 import org.cantonment.workbench.findings.FindingsView;
 import org.cantonment.workbench.tests.driver.Campaign;
+import org.cantonment.workbench.tests.driver.Contrast;
+import org.cantonment.workbench.tests.driver.Letters;
 import org.cantonment.workbench.tests.driver.OpenBook;
 import org.cantonment.workbench.tests.driver.Screen;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
-/** The window by day and by night. Contrast is measured as the W3C's WCAG 2.1 says (1.4.3, relative luminance). */
+/** The window by day and by night. */
 class LookTest {
-
-    private static final double LEAST_CONTRAST = 4.5;
 
     @AfterEach
     void backToLight() {
@@ -36,7 +41,7 @@ class LookTest {
         Screen.picture("light");
         double day = readable(list);
         list.run("org.cantonment.workbench.theme");
-        Screen.until("the text stands on a dark ground", () -> luminance(background(list)) < 0.05);
+        Screen.until("the text stands on a dark ground", () -> Contrast.luminance(background(list)) < 0.05);
         Screen.idle();
         Screen.picture("dark");
         double night = readable(list);
@@ -63,23 +68,41 @@ class LookTest {
 
     /** Holds every kind's colour against the ground; tells how light the ground is. */
     private static double readable(OpenBook book) {
-        double ground = luminance(background(book));
         for (TextKind kind : TextKind.values()) {
             RGB colour = PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry()
                     .getRGB(kind.colourId());
-            double ink = luminance(colour);
-            double contrast = (Math.max(ground, ink) + 0.05) / (Math.min(ground, ink) + 0.05);
-            assertTrue(contrast >= LEAST_CONTRAST, kind + " has a contrast of " + contrast);
+            double contrast = Contrast.of(background(book), colour);
+            assertTrue(contrast >= Contrast.LEAST, kind + " has a contrast of " + contrast);
         }
-        return ground;
+        return Contrast.luminance(background(book));
     }
 
-    private static double luminance(RGB colour) {
-        return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
+    /** From the pixels, since a widget may well claim a colour in which it is not painted. */
+    @Test
+    void allLettersStandOutByDayAndByNightAndByDayAgain() throws PartInitException {
+        OpenBook list = spoiled();
+        standOut("by day", true);
+        list.run("org.cantonment.workbench.theme");
+        Screen.until("the text stands on a dark ground", () -> Contrast.luminance(background(list)) < 0.05);
+        standOut("by night", false);
+        list.run("org.cantonment.workbench.theme");
+        Screen.until("the text stands on a light ground", () -> Contrast.luminance(background(list)) > 0.8);
+        Screen.picture("light-again");
+        standOut("by day again", true);
+        engine().setTheme(ThemeHandler.DARK, true); // as the settings' page does
+        standOut("by night again", false);
+        engine().setTheme(ThemeHandler.LIGHT, true);
+        standOut("at last", true);
     }
 
-    private static double linear(int channel) {
-        double value = channel / 255.0;
-        return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
+    private static void standOut(String when, boolean day) throws PartInitException {
+        for (String view : List.of(ErasView.ID, FindingsView.ID)) {
+            Campaign.page().showView(view, null, IWorkbenchPage.VIEW_VISIBLE);
+            Screen.idle();
+            List<Letters.Seen> all = Letters.inTheWindow();
+            assertTrue(all.size() >= 10, () -> "too few texts " + when + ": " + all);
+            assertEquals(List.of(), all.stream().filter(seen -> seen.contrast() < Contrast.LEAST
+                    || seen.ground() > 0.5 != day).toList(), when + ", " + view);
+        }
     }
 }

@@ -36,12 +36,17 @@ final class AdoptingJob extends Job {
      * What the view shows.
      *
      * @param heading what it is, in words
+     * @param looking whether the answer is still to come
      * @param adopting what has to be written, if anything
      * @param nodes the rows
      */
-    record Shown(String heading, List<Adopting> adopting, List<AnswerNode> nodes) {
+    record Shown(String heading, boolean looking, List<Adopting> adopting, List<AnswerNode> nodes) {
         static Shown nothing(String why) {
-            return new Shown(why, List.of(), List.of());
+            return new Shown(why, false, List.of(), List.of());
+        }
+
+        static Shown looking(String howFar) {
+            return new Shown(howFar, true, List.of(), List.of());
         }
     }
 
@@ -80,8 +85,8 @@ final class AdoptingJob extends Job {
         Path folder = file.getProject().getLocation().toPath();
         try {
             OwnDesk.Looked looked = own.look(folder, DeskLink.path(file), text, cancel, telling());
-            taker.accept(new Shown(AdoptionText.heading(looked.proposal()), adopting(looked.desk(), looked.proposal()),
-                    AdoptingNodes.of(looked.proposal().adoption())));
+            taker.accept(new Shown(AdoptionText.heading(looked.proposal()), false,
+                    adopting(looked.desk(), looked.proposal()), AdoptingNodes.of(looked.proposal().adoption())));
             return Status.OK_STATUS;
         } catch (Cancelled given) {
             taker.accept(Shown.nothing("Stopped."));
@@ -97,7 +102,7 @@ final class AdoptingJob extends Job {
         return (done, of, doing) -> {
             if (System.nanoTime() - next[0] >= 0) {
                 next[0] = System.nanoTime() + TELL_NANOS;
-                taker.accept(Shown.nothing(doing + (of > 0 ? " " + done + " of " + of : "")));
+                taker.accept(Shown.looking(doing + (of > 0 ? " " + done + " of " + of : "")));
             }
         };
     }

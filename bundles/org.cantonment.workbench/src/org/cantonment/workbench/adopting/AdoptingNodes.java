@@ -33,10 +33,10 @@ final class AdoptingNodes {
         if (!adoption.said().isEmpty()) {
             nodes.add(group("Said of the books", adoption.said().stream().map(f -> finding("", f)).toList()));
         }
-        add("Now breach", adoption.of(Kind.NOW_BREACH), Optional.of(Severity.BREACH), nodes);
-        add("No longer breach", adoption.of(Kind.NO_LONGER_BREACH), Optional.empty(), nodes);
-        add("Breach other rules", adoption.of(Kind.OTHER_BREACHES), Optional.of(Severity.BREACH), nodes);
-        add("Other total", adoption.of(Kind.TOTAL), Optional.empty(), nodes);
+        add("Not legal any more", adoption.of(Kind.NOW_BREACH), Optional.of(Severity.BREACH), nodes);
+        add("Legal from now on", adoption.of(Kind.NO_LONGER_BREACH), Optional.empty(), nodes);
+        add("Not legal for other reasons", adoption.of(Kind.OTHER_BREACHES), Optional.of(Severity.BREACH), nodes);
+        add("Another total", adoption.of(Kind.TOTAL), Optional.empty(), nodes);
         nodes.add(AnswerNode.of("Unchanged (" + adoption.of(Kind.NONE).size() + ")", List.of()));
         return nodes;
     }

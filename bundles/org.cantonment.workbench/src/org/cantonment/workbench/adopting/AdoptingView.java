@@ -10,6 +10,7 @@ import org.cantonment.workbench.adopting.AdoptingJob.Shown;
 import org.cantonment.workbench.answers.AnswerNode;
 import org.cantonment.workbench.answers.AnswerTree;
 import org.cantonment.workbench.answers.AnswerTree.Column;
+import org.cantonment.workbench.answers.TopLine;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
@@ -18,7 +19,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
 /** Who becomes illegal, who legal, whose totals change, if the book of rules in the editor were adopted as it is there. */
@@ -28,12 +28,12 @@ public final class AdoptingView extends ViewPart {
     public static final String ID = "org.cantonment.workbench.adopting";
 
     private static final String START = "In a book of rules, choose 'Before adopting' from the menu Navigate.";
-    private static final List<Column> COLUMNS = List.of(new Column("List", 80), new Column("Points", 22),
+    private static final List<Column> COLUMNS = List.of(new Column("List", 100), new Column("Points", 18),
             new Column("Book", 24));
 
     private final OwnDesk own = new OwnDesk();
     private AnswerTree tree;
-    private Label heading;
+    private TopLine line;
     private Button again;
     private Button stop;
     private Button adopt;
@@ -57,27 +57,11 @@ public final class AdoptingView extends ViewPart {
     }
 
     private void top(Composite parent) {
-        Composite line = new Composite(parent, SWT.NONE);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        GridLayout layout = new GridLayout(4, false);
-        layout.marginHeight = 2;
-        layout.marginWidth = 4;
-        line.setLayout(layout);
-        heading = new Label(line, SWT.NONE);
-        heading.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        again = button(line, "Look &again", "Compares with the saved campaign once more.", () -> look(file));
-        stop = button(line, "&Stop", "Gives the comparison up.", () -> job.cancel());
-        adopt = button(line, "&Play it", "Writes into the campaign that it plays this book; one undo takes it back.",
+        line = new TopLine(parent);
+        again = line.button("Look aga&in", "Compares with the saved campaign once more.", () -> look(file));
+        stop = line.button("&Stop", "Gives the comparison up.", () -> job.cancel());
+        adopt = line.button("&Play it", "Writes into the campaign that it plays this book; one undo takes it back.",
                 this::adopt);
-    }
-
-    private static Button button(Composite line, String label, String tip, Runnable task) {
-        Button button = new Button(line, SWT.PUSH);
-        button.setText(label);
-        button.setToolTipText(tip);
-        button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> task.run()));
-        return button;
     }
 
     /**
@@ -103,7 +87,7 @@ public final class AdoptingView extends ViewPart {
             }
         }));
         job = mine[0];
-        show(Shown.nothing("Looking\u2026"));
+        show(Shown.looking("Looking\u2026"));
         job.schedule();
     }
 
@@ -112,12 +96,11 @@ public final class AdoptingView extends ViewPart {
             return;
         }
         shown = newer;
-        heading.setText(newer.heading().replace("&", "&&"));
-        heading.setToolTipText(newer.heading());
+        line.say(newer.heading());
         tree.show(newer.nodes());
-        again.setEnabled(file != null);
-        stop.setEnabled(job != null && newer.nodes().isEmpty() && file != null);
-        adopt.setEnabled(!newer.adopting().isEmpty());
+        line.let(again, file != null);
+        line.let(stop, newer.looking());
+        line.let(adopt, !newer.adopting().isEmpty());
     }
 
     /** The rows as they are shown. */
@@ -137,7 +120,7 @@ public final class AdoptingView extends ViewPart {
 
     private void adopt() {
         shown.adopting().forEach(one -> OtherFile.change(one.where(), one.changes()));
-        adopt.setEnabled(false); // it has been said; whoever undoes it looks again
+        line.let(adopt, false); // it has been said; whoever undoes it looks again
     }
 
     @Override

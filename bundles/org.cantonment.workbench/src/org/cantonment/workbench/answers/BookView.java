@@ -14,12 +14,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.ide.ResourceUtil;
 import org.eclipse.ui.part.ViewPart;
@@ -35,7 +33,7 @@ public abstract class BookView extends ViewPart {
     private final String nothing;
     private BookSource source;
     private AnswerTree tree;
-    private Label heading;
+    private TopLine line;
     private Button reply;
     private BookAnswer shown;
 
@@ -83,19 +81,8 @@ public abstract class BookView extends ViewPart {
     }
 
     private void top(Composite parent) {
-        Composite line = new Composite(parent, SWT.NONE);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        GridLayout layout = new GridLayout(2, false);
-        layout.marginHeight = 2;
-        layout.marginWidth = 4;
-        line.setLayout(layout);
-        heading = new Label(line, SWT.NONE);
-        heading.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        reply = new Button(line, SWT.PUSH);
-        reply.setText("Copy a &reply");
-        reply.setToolTipText("Copies the answer, short enough for a chat.");
-        reply.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
-        reply.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> copyReply()));
+        line = new TopLine(parent);
+        reply = line.button("Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
     }
 
     private void edited(IEditorPart editor) {
@@ -112,10 +99,9 @@ public abstract class BookView extends ViewPart {
             return;
         }
         shown = newer;
-        heading.setText(newer.heading().replace("&", "&&"));
-        heading.setToolTipText(newer.heading());
+        line.say(newer.heading());
         tree.show(newer.nodes());
-        reply.setEnabled(!newer.reply().isEmpty());
+        line.let(reply, !newer.reply().isEmpty());
     }
 
     /** The rows as they are shown. */
@@ -125,7 +111,7 @@ public abstract class BookView extends ViewPart {
 
     /** What stands above the rows. */
     public String heading() {
-        return heading.getText();
+        return line.said();
     }
 
     /**

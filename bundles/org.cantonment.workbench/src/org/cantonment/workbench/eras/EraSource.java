@@ -68,6 +68,9 @@ final class EraSource {
     /** What is said where there is nothing to look into. */
     static final String NOTHING = "Open a list to see how it stands in every era, or a shelf to see what it can field.";
 
+    /** What is said when a search was given up. */
+    static final String STOPPED = "Stopped. It is looked into again once something changes.";
+
     private static final int SETTLE_MILLIS = 300;
 
     private final Consumer<Shown> taker;
@@ -91,6 +94,7 @@ final class EraSource {
     private Seen last;
     private IFile lastFile;
     private int lastNext;
+    private Shown lastShown = Shown.nothing(null, NOTHING);
 
     /** Begins to watch; the taker is called on the job's thread. */
     EraSource(Consumer<Shown> taker) {
@@ -119,7 +123,9 @@ final class EraSource {
 
     /** Gives the search up; what is shown stays. */
     void stop() {
-        job.cancel();
+        if (job.getState() == Job.RUNNING) { // one that only waits would be gone without a word
+            job.cancel();
+        }
     }
 
     void dispose() {
@@ -150,10 +156,14 @@ final class EraSource {
                 last = seen;
                 lastFile = now;
                 lastNext = more;
-                taker.accept(shown);
+                lastShown = shown;
             }
+            taker.accept(lastShown);
             return Status.OK_STATUS;
         } catch (Cancelled given) {
+            if (monitor.isCanceled()) { // else a newer question is on its way
+                taker.accept(now.equals(lastFile) ? lastShown : Shown.nothing(now, STOPPED));
+            }
             return Status.CANCEL_STATUS;
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();

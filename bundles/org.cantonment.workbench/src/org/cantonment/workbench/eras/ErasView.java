@@ -11,6 +11,7 @@ import org.cantonment.workbench.answers.AnswerNode;
 import org.cantonment.workbench.answers.AnswerTree;
 import org.cantonment.workbench.answers.AnswerTree.Column;
 import org.cantonment.workbench.answers.EditorWatch;
+import org.cantonment.workbench.answers.TopLine;
 import org.cantonment.workbench.eras.EraSource.Shown;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.ILog;
@@ -24,7 +25,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.ide.IDE;
@@ -40,18 +40,20 @@ public final class ErasView extends ViewPart {
     /** The id of the view. */
     public static final String ID = "org.cantonment.workbench.eras";
 
-    private static final List<Column> COLUMNS = List.of(new Column("Era", 30), new Column("Verdict", 12),
-            new Column("Points", 18), new Column("Moved", 20), new Column("What is wrong, and what to do", 74));
+    private static final List<Column> COLUMNS = List.of(new Column("Era", 38), new Column("Verdict", 14),
+            new Column("Points", 23), new Column("Moved", 22), new Column("What is wrong, and what to do", 74));
 
     private static final Set<String> ENDINGS = Set.of("list", "shelf");
 
     private final EditorWatch editors = new EditorWatch(this::edited);
     private EraSource source;
     private AnswerTree tree;
-    private Label heading;
+    private TopLine line;
     private Button make;
     private Button more;
     private Button reply;
+    private Button stop;
+    private boolean looking;
     private Shown shown = Shown.nothing(null, "");
 
     @Override
@@ -68,36 +70,28 @@ public final class ErasView extends ViewPart {
         tree.tree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> enable()));
         source = new EraSource(newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         getSite().getPage().addPartListener(editors);
-        edited(getSite().getPage().getActiveEditor());
         show(Shown.nothing(null, EraSource.NOTHING));
+        edited(getSite().getPage().getActiveEditor());
     }
 
     private void top(Composite parent) {
-        Composite line = new Composite(parent, SWT.NONE);
-        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        GridLayout layout = new GridLayout(4, false);
-        layout.marginHeight = 2;
-        layout.marginWidth = 4;
-        line.setLayout(layout);
-        heading = new Label(line, SWT.NONE);
-        heading.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        make = button(line, "&Make this change", "Writes the change into the list; one undo takes it back.", this::make);
-        more = button(line, "Next &best", "Looks for one change more in each era.", () -> source.askMore());
-        reply = button(line, "Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
-    }
-
-    private static Button button(Composite line, String label, String tip, Runnable task) {
-        Button button = new Button(line, SWT.PUSH);
-        button.setText(label);
-        button.setToolTipText(tip);
-        button.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, false, false));
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> task.run()));
-        return button;
+        line = new TopLine(parent);
+        make = line.button("&Make this change", "Writes the change into the list; one undo takes it back.", this::make);
+        more = line.button("Next &best", "Looks for one change more in each era.", () -> {
+            looking(true);
+            source.askMore();
+        });
+        reply = line.button("Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
+        stop = line.button("&Stop", "Gives the search up; what is shown stays.", () -> source.stop());
     }
 
     private void edited(IEditorPart editor) {
         IFile file = editor == null ? null : ResourceUtil.getFile(editor.getEditorInput());
         if (file != null && ENDINGS.contains(String.valueOf(file.getFileExtension()))) {
+            if (!file.equals(source.file())) {
+                show(Shown.nothing(file, "Looking into " + file.getName() + "\u2026"));
+                looking(true);
+            }
             source.ask(file);
         } else if (editor == null) {
             source.ask(null);
@@ -108,18 +102,24 @@ public final class ErasView extends ViewPart {
         if (tree.tree().isDisposed()) {
             return;
         }
+        looking = false;
         shown = newer;
-        heading.setText(newer.heading().replace("&", "&&"));
-        heading.setToolTipText(newer.heading());
+        line.say(newer.heading());
         tree.head(newer.shelf() ? ShelfRows.COLUMNS : COLUMNS.stream().map(Column::title).toList());
         tree.show(newer.nodes());
         enable();
     }
 
+    private void looking(boolean now) {
+        looking = now;
+        enable();
+    }
+
     private void enable() {
-        make.setEnabled(tree.meant(EraChoice.class).filter(choice -> !choice.changes().isEmpty()).isPresent());
-        more.setEnabled(!shown.nodes().isEmpty() && !shown.shelf());
-        reply.setEnabled(!shown.reply().isEmpty());
+        line.let(stop, looking);
+        line.let(make, tree.meant(EraChoice.class).filter(choice -> !choice.changes().isEmpty()).isPresent());
+        line.let(more, !shown.nodes().isEmpty() && !shown.shelf());
+        line.let(reply, !shown.reply().isEmpty());
     }
 
     /** The rows as they are shown. */

@@ -14,9 +14,12 @@ import org.cantonment.rules.guest.KnownCheck;
 import org.cantonment.rules.guest.Refusal;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.PixelConverter;
+import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.preference.PreferencePage;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
@@ -53,15 +56,18 @@ public final class ChecksPage extends PreferencePage implements IWorkbenchPrefer
     protected Control createContents(Composite parent) {
         Composite page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(page);
-        table = new TableViewer(page, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        Composite area = new Composite(page, SWT.NONE);
+        TableColumnLayout columns = new TableColumnLayout();
+        area.setLayout(columns);
+        table = new TableViewer(area, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         table.getTable().setHeaderVisible(true);
-        column("Check", 160, Row::name);
-        column("From", 260, Row::from);
-        column("State", 200, Row::state);
+        column(columns, "Check", 20, Row::name);
+        column(columns, "From", 60, Row::from);
+        column(columns, "State", 30, Row::state);
         table.setContentProvider(ArrayContentProvider.getInstance());
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(SWT.DEFAULT, 140).applyTo(table.getTable());
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(SWT.DEFAULT, 140).applyTo(area);
         words = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(400, 100).applyTo(words);
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(400, 170).applyTo(words);
         letIn = new Button(page, SWT.PUSH);
         letIn.setText("&Ask it again");
         letIn.addListener(SWT.Selection, event -> guests.forgive(selected().shut()));
@@ -77,10 +83,11 @@ public final class ChecksPage extends PreferencePage implements IWorkbenchPrefer
         return page;
     }
 
-    private void column(String title, int width, Function<Row, String> text) {
+    private void column(TableColumnLayout columns, String title, int letters, Function<Row, String> text) {
         TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
         column.getColumn().setText(title);
-        column.getColumn().setWidth(width);
+        int least = new PixelConverter(table.getTable()).convertWidthInCharsToPixels(letters);
+        columns.setColumnData(column.getColumn(), new ColumnWeightData(letters, least, true));
         column.setLabelProvider(ColumnLabelProvider.createTextProvider(row -> text.apply((Row) row)));
     }
 
@@ -96,7 +103,7 @@ public final class ChecksPage extends PreferencePage implements IWorkbenchPrefer
 
     private static Row row(KnownCheck check) {
         boolean out = check.shutOut().isPresent();
-        return new Row(check.name(), check.origin().words(), out ? "shut out until the next start" : "asked",
+        return new Row(check.name(), check.origin().words(), out ? "shut out until the next start" : "ready",
                 String.join("\n", CheckText.lines(check)), out ? check.name() : "");
     }
 

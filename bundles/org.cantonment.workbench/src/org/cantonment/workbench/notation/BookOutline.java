@@ -2,6 +2,8 @@ package org.cantonment.workbench.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.cantonment.editor.api.OutlineNode;
 import org.eclipse.emf.ecore.EObject;
@@ -14,6 +16,7 @@ import org.eclipse.xtext.resource.XtextResource;
 final class BookOutline {
 
     private static final int WIDEST = 80;
+    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"?");
 
     private BookOutline() {
     }
@@ -36,9 +39,9 @@ final class BookOutline {
         }
         ICompositeNode place = NodeModelUtils.findActualNodeFor(line);
         String text = place == null ? "" : firstLine(place.getText());
-        int quote = text.indexOf('"');
-        String label = quote > 0 ? text.substring(0, quote).strip() : text;
-        String detail = quote > 0 ? text.substring(quote + 1).replace("\"", "").strip() : "";
+        Matcher quoted = QUOTED.matcher(text);
+        String detail = quoted.find() ? quoted.group(1).strip() : "";
+        String label = quoted.replaceFirst("").replaceAll("\\s+(?=,|\\s|$)", "").strip();
         return new OutlineNode(label, detail, children.isEmpty() ? "line" : "card", place == null ? 0 : place.getOffset(),
                 place == null ? 0 : place.getLength(), children);
     }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cantonment.model.book.Named;
+import org.cantonment.model.ruleset.Let;
 import org.cantonment.notation.names.Kinds;
+import org.cantonment.notation.reading.LetType;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.nodemodel.ICompositeNode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
@@ -29,6 +31,12 @@ final class Documentation {
         String whole = node.getRootNode().getText();
         Named named = (Named) card;
         List<String> lines = new ArrayList<>();
+        if (card instanceof Let let) {
+            lines.add(NodeModelUtils.getTokenText(node));
+            LetType.of(let).ifPresent(type -> lines.add("Stands for " + type.words() + "."));
+            lines.addAll(explanation(whole, node.getOffset()));
+            return String.join("\n", lines);
+        }
         String label = named.getLabel() == null || named.getLabel().isEmpty() ? "" : " \"" + named.getLabel() + "\"";
         lines.add(Kinds.of(card.eClass()) + " " + named.getName() + label);
         lines.addAll(explanation(whole, node.getOffset()));

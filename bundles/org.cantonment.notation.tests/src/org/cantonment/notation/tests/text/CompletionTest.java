@@ -81,4 +81,26 @@ class CompletionTest {
         assertEquals("unit, Gun troop", proposal.description());
         assertEquals(list.text().length() - 3, proposal.offset());
     }
+
+    @Test
+    void anExpressionOffersItsWordsAndTheNamesOfItsCard() {
+        String card = "rules B over Lake\nlimit L\n  . let Wheels be count of Guns\n";
+        List<String> begun = offered("b.rules", card + "  . always |");
+        assertTrue(begun.containsAll(List.of("count", "each", "option", "the", "not", "Wheels")), begun.toString());
+        assertEquals(List.of("Wheels"), offered("b.rules", card + "  . always Wh|"));
+        List<String> sides = offered("b.rules", card + "  . always Wheels |");
+        assertTrue(sides.containsAll(List.of("plus", "divided by", "is at least", "but at most", "and", "rounded")), sides.toString());
+        assertEquals(List.of("Wheels"), offered("b.rules", card + "  . when count of units is at least Whe|"));
+        List<String> elsewhere = offered("b.rules", card + "limit M\n  . always |");
+        assertFalse(elsewhere.contains("Wheels"), elsewhere.toString());
+    }
+
+    @Test
+    void anOptionInAnExpressionComesWithItsUnit() {
+        String card = "rules B over Lake\nlimit L\n  . always option ";
+        assertEquals(List.of("Long-Guns on Gun-Troop"), offered("b.rules", card + "|"));
+        assertEquals(List.of("Long-Guns on Gun-Troop"), offered("b.rules", card + "lg|"));
+        assertEquals(List.of("Long-Guns"), offered("b.rules", card + "Lo| on Gun-Troop is 1"));
+        assertTrue(offered("b.rules", card + "Long-Guns on |").contains("Gun-Troop"));
+    }
 }

@@ -85,7 +85,7 @@ public final class Screen {
     private static boolean quiet() {
         return DocumentModels.all().idle() && Job.getJobManager().find(ResourcesPlugin.FAMILY_AUTO_BUILD).length == 0
                 && Job.getJobManager().find(ResourcesPlugin.FAMILY_MANUAL_BUILD).length == 0
-                && Stream.of("findings", "eras", "adopting").noneMatch(
+                && Stream.of("findings", "eras", "adopting", "buying").noneMatch(
                         view -> Job.getJobManager().find("org.cantonment.workbench." + view).length > 0);
     }
 
@@ -95,6 +95,24 @@ public final class Screen {
      * @param name its file name without {@code .png}; it lands in the folder that the build names
      */
     public static void picture(String name) {
+        ImageData shot = shot();
+        try {
+            ImageLoader loader = new ImageLoader();
+            loader.data = new ImageData[] { shot };
+            Path folder = Path.of(System.getProperty("cantonment.pictures", "target/pictures"));
+            Files.createDirectories(folder);
+            loader.save(folder.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
+        } catch (IOException refused) {
+            throw new UncheckedIOException(refused);
+        }
+    }
+
+    /**
+     * What the window looks like once it has come to rest.
+     *
+     * @return its pixels, from its upper left corner on the screen
+     */
+    public static ImageData shot() {
         Display display = Display.getCurrent();
         boolean[] settled = { false };
         display.timerExec(SETTLE_MILLIS, () -> settled[0] = true);
@@ -105,13 +123,7 @@ public final class Screen {
         GC gc = new GC(display);
         try {
             gc.copyArea(image, bounds.x, bounds.y);
-            ImageLoader loader = new ImageLoader();
-            loader.data = new ImageData[] { image.getImageData() };
-            Path folder = Path.of(System.getProperty("cantonment.pictures", "target/pictures"));
-            Files.createDirectories(folder);
-            loader.save(folder.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
-        } catch (IOException refused) {
-            throw new UncheckedIOException(refused);
+            return image.getImageData();
         } finally {
             gc.dispose();
             image.dispose();

@@ -22,25 +22,51 @@ import org.cantonment.desk.cli.Terminal;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.testkit.Project;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The rule author's handbook says nothing that was not tried: its snippets stand in files, its calls answer what it prints,
- * and the folder that they come from gives just the findings that its remarks announce.
+ * The handbooks say nothing that was not tried: their snippets stand in files, their calls answer what they print, and the
+ * examples give just the findings that their remarks announce.
  */
-class RuleHandbookTest {
+class HandbooksTest {
     private static final Pattern BLOCK = Pattern.compile("^```(.*)\n((?:.*\n)*?)```$", Pattern.MULTILINE);
     private static final Pattern REMARK = Pattern.compile("# (wrong|caution|note): .*\\[(.+)]");
-    private static final Path FOLDER = Project.file("examples/rule-handbook");
+
+    /** A handbook; it has at least so many snippets and calls. */
+    private enum Handbook {
+        RULE_AUTHORS("rule-authors", 11, 2), FIRST_PURCHASE("first-purchase", 1, 8);
+
+        private final String document;
+        private final int snippets;
+        private final int calls;
+
+        Handbook(String document, int snippets, int calls) {
+            this.document = document;
+            this.snippets = snippets;
+            this.calls = calls;
+        }
+
+        private List<Block> blocks() throws IOException {
+            List<Block> blocks = new ArrayList<>();
+            Matcher matcher = BLOCK.matcher(Files.readString(Project.file("docs/" + document + ".md")));
+            while (matcher.find()) {
+                blocks.add(new Block(matcher.group(1), matcher.group(2)));
+            }
+            return blocks;
+        }
+    }
 
     /** A block of the handbook: what stands behind its three ticks, and its text. */
     private record Block(String about, String text) {
     }
 
-    @Test
-    void everySnippetStandsInTheFileThatItNames() throws IOException {
+    @ParameterizedTest
+    @EnumSource
+    void everySnippetStandsInTheFileThatItNames(Handbook handbook) throws IOException {
         int snippets = 0;
-        for (Block block : blocks()) {
+        for (Block block : handbook.blocks()) {
             String[] about = block.about().split(" ");
             if (!about[0].equals("console")) {
                 assertEquals(2, about.length, "A block that names no file: " + block.about());
@@ -49,23 +75,28 @@ class RuleHandbookTest {
                 snippets++;
             }
         }
-        assertTrue(snippets > 10, "only " + snippets + " snippets");
+        assertTrue(snippets >= handbook.snippets, "only " + snippets + " snippets");
     }
 
-    @Test
-    void everyCallAnswersWhatIsPrinted() throws IOException {
-        for (Block block : blocks()) {
+    @ParameterizedTest
+    @EnumSource
+    void everyCallAnswersWhatIsPrinted(Handbook handbook) throws IOException {
+        int calls = 0;
+        for (Block block : handbook.blocks()) {
             if (block.about().equals("console")) {
                 String[] parts = block.text().split("\n", 2);
                 assertTrue(parts[0].startsWith("$ releng/cantonment "), parts[0]);
                 assertEquals(parts[1], answer(parts[0].substring("$ releng/cantonment ".length()).split(" ")), parts[0]);
+                calls++;
             }
         }
+        assertTrue(calls >= handbook.calls, "only " + calls + " calls");
     }
 
-    @Test
-    void theFolderGivesWhatItsRemarksSay() throws IOException {
-        CampaignDesk desk = CampaignDesk.open(FOLDER, CancelToken.NEVER, Progress.SILENT);
+    @ParameterizedTest
+    @ValueSource(strings = {"rule-handbook", "first-purchase", "lake-war"})
+    void anExampleGivesWhatItsRemarksSay(String folder) {
+        CampaignDesk desk = CampaignDesk.open(Project.file("examples/" + folder), CancelToken.NEVER, Progress.SILENT);
         List<String> expected = new ArrayList<>();
         List<String> found = new ArrayList<>();
         for (Path file : desk.snapshot().files()) {
@@ -89,14 +120,5 @@ class RuleHandbookTest {
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, StandardCharsets.UTF_8);
         Main.run(words, new Terminal(print, nowhere, Project.file("examples").getParent()));
         return out.toString(StandardCharsets.UTF_8);
-    }
-
-    private static List<Block> blocks() throws IOException {
-        List<Block> blocks = new ArrayList<>();
-        Matcher matcher = BLOCK.matcher(Files.readString(Project.file("docs/rule-authors.md")));
-        while (matcher.find()) {
-            blocks.add(new Block(matcher.group(1), matcher.group(2)));
-        }
-        return blocks;
     }
 }
