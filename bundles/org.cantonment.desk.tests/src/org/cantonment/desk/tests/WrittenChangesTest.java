@@ -35,7 +35,7 @@ class WrittenChangesTest {
             limit Many "Two flotillas" from Melt
               . at least 2 of Flotilla
             limit Poles "Poles" from Melt
-              . always count of options of units is at least 3
+              . always options on units is at least 3
             """;
     private static final String CAMPAIGN = """
             campaign Thaw "The thaw" from 2031-03-03

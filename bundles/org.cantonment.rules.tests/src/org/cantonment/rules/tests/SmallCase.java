@@ -80,7 +80,7 @@ final class SmallCase {
         difference = random.nextBoolean();
         for (int u = 0; u < UNITS; u++) {
             boolean two = random.nextInt(3) == 0;
-            kits.add(new Kit(new int[] {price(), two ? 3 + price() : 0}, new int[] {price(), two ? 3 + price() : 0},
+            kits.add(new Kit(new int[] {price(), two ? 3 + price() : 0}, two && speaks ? alike(price()) : new int[] {price(), two ? 3 + price() : 0},
                     random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, random.nextInt(6) == 0 && (spoken == null || !spoken.asksOwnPoints) ? 2 : 0,
                     random.nextInt(2)));
             owned[u] = random.nextInt(4);
@@ -93,6 +93,11 @@ final class SmallCase {
         for (int s = 0; s < (formations ? 1 + random.nextInt(2) : 1); s++) {
             squads.add(new Squad(formations && random.nextInt(6) == 0 ? 2 : 1, rows()));
         }
+    }
+
+    /** Two strengths for the same points: only what is asked of the strength sets them apart. */
+    private static int[] alike(int price) {
+        return new int[] {price, price};
     }
 
     private int price() {
