@@ -113,6 +113,17 @@ class WorthCommandTest {
     }
 
     @Test
+    void aSearchThatIsEndedClaimsNothing() {
+        Shell shell = Shell.in(folder, "worth", "W-60", "--for", "Nib", "--seconds", "0");
+        assertEquals(1, shell.code());
+        assertTrue(shell.lines().contains("The same pieces singly: nothing was found in time."), shell.out());
+        assertTrue(shell.lines().contains("The search was ended before it was through."), shell.out());
+        JsonObject worth = json(folder, "worth", "W-60", "--for", "Nib", "--seconds", "0");
+        assertTrue(worth.get("stopped").getAsBoolean());
+        assertFalse(worth.has("saving") || worth.has("toPlayer"));
+    }
+
+    @Test
     void severalCurrenciesAreNotMixed() {
         Folders.retype(folder.resolve("season.campaign"), " in EUR", "");
         assertWrong(folder, "Prices here are in EUR and SEK", "worth", "W-60");

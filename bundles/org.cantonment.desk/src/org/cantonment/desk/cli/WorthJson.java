@@ -48,6 +48,7 @@ final class WorthJson {
                 json.name("toPlayer");
                 player(json, plans, answer.shopper().orElseThrow(), worth.player().get());
             }
+            json.name("stopped").value(answer.stopped());
             plans.findings("findings", worth.findings());
             plans.findings("leftOut", answer.shops().market().findings());
             plans.texts("remarks", answer.shopper().map(Shopper::remarks).orElse(List.of()));

@@ -23,8 +23,10 @@ import org.cantonment.stock.likeness.Allowance;
  * @param shopper    whom it may save something; empty if nobody was asked about
  * @param withExtras what it saves him if he wants its extras, too, of those that are sold singly; empty if there are none,
  *                   or he asked for them himself
+ * @param stopped    whether the search was ended before it was through; what was not proven by then is not sure
  */
-public record WorthAnswer(Worth worth, Shops shops, Optional<Shopper> shopper, Optional<ToPlayer> withExtras) {
+public record WorthAnswer(Worth worth, Shops shops, Optional<Shopper> shopper, Optional<ToPlayer> withExtras,
+        boolean stopped) {
 
     /** Asks. */
     public static WorthAnswer of(Id box, Shops shops, Optional<Shopper> shopper, CancelToken cancel, Progress progress) {
@@ -32,7 +34,8 @@ public record WorthAnswer(Worth worth, Shops shops, Optional<Shopper> shopper, O
         Optional<Question> more = worth.player().isEmpty() ? Optional.empty() : shopper.filter(one -> wantsNone(one, worth))
                 .flatMap(one -> withExtras(one, shops, worth));
         return new WorthAnswer(worth, shops, shopper,
-                more.flatMap(question -> value(box, shops, Optional.of(question), cancel, progress).player()));
+                more.flatMap(question -> value(box, shops, Optional.of(question), cancel, progress).player()),
+                cancel.cancelled());
     }
 
     private static Worth value(Id box, Shops shops, Optional<Question> player, CancelToken cancel, Progress progress) {
@@ -63,7 +66,7 @@ public record WorthAnswer(Worth worth, Shops shops, Optional<Shopper> shopper, O
 
     /** Whether all figures that were asked for can be said. */
     public boolean complete() {
-        return worth.price().isPresent() && worth.saving().isPresent()
+        return !stopped && worth.price().isPresent() && worth.saving().isPresent()
                 && (shopper.isEmpty() || worth.player().flatMap(ToPlayer::saving).isPresent());
     }
 }

@@ -3,6 +3,7 @@ package org.cantonment.desk.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.cantonment.buying.worth.Worth;
 import org.cantonment.buying.worth.Worth.ToPlayer;
@@ -27,7 +28,7 @@ public final class WorthRows {
                 "It " + Cash.saving(saving) + ".")));
         text.extras().ifPresent(extras -> figures.add(Row.of("Apart from the pieces", "", extras)));
         worth.player().ifPresent(player -> figures.add(figure("Saving to " + answer.shopper().orElseThrow().title(),
-                player.saving(), text.toPlayer(player))));
+                player.saving(), Stream.concat(Stream.of(text.saving(player)), text.toPlayer(player).stream()).toList())));
         worth.player().flatMap(ToPlayer::dearer).filter(Money::isPositive).ifPresent(dearer -> figures.add(
                 Row.of("Made to buy it", Cash.text(dearer), "So much dearer it is to be made to buy it.")));
         text.remarks().forEach(remark -> figures.add(Row.of("To know", "", remark)));

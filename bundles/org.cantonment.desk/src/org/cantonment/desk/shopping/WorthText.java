@@ -55,14 +55,15 @@ public final class WorthText {
     public List<String> singly() {
         List<String> lines = new ArrayList<>();
         if (worth.singles().isEmpty()) {
-            lines.add("The same pieces singly: no single boxes on sale yield them.");
+            lines.add(answer.stopped() ? "The same pieces singly: nothing was found in time."
+                    : "The same pieces singly: no single boxes on sale yield them.");
             return lines;
         }
         Plan singles = worth.singles().get();
         lines.add("The same pieces singly: " + Cash.text(singles.total()) + ". " + PlanText.proof(singles));
         lines.addAll(plans.orders(singles, 0));
         lines.add("  Left over: " + plans.leftovers(singles) + ".");
-        lines.add("Against them it " + Cash.saving(worth.saving().orElseThrow()) + ".");
+        lines.add("Against them it " + saving(singles, worth.price().orElseThrow(), worth.price().get()) + ".");
         return lines;
     }
 
@@ -86,15 +87,33 @@ public final class WorthText {
         Shopper shopper = answer.shopper().orElseThrow();
         List<String> lines = new ArrayList<>();
         lines.add("To " + shopper.title() + ", for " + shopper.wants() + ":");
-        lines.add("  Without it: " + player.without().map(this::plan).orElse("there is no way") + ".");
+        lines.add("  Without it: " + player.without().map(this::plan).orElse(answer.stopped() ? "nothing was found in time"
+                : "there is no way") + ".");
         lines.add("  With it on offer: " + plan(player.with()) + ".");
-        lines.add("  To " + shopper.title() + " it " + player.saving().map(Cash::saving).orElse("is the only way") + ".");
+        lines.add("  " + saving(player));
         if (player.dearer().isPresent() && player.dearer().get().isPositive()) {
             lines.add("  Made to buy it: " + plan(player.made().orElseThrow()) + ", " + Cash.text(player.dearer().get())
                     + " dearer.");
         }
         answer.withExtras().ifPresent(one -> lines.add("  " + withExtras(one)));
         return lines;
+    }
+
+    /** "To Nib it saves 2.00 EUR.", or that it is the only way; a span where the search was ended too soon. */
+    public String saving(ToPlayer player) {
+        String to = "To " + answer.shopper().orElseThrow().title() + " it ";
+        if (player.without().isEmpty()) {
+            return to + (answer.stopped() ? "was not settled what it saves." : "is the only way.");
+        }
+        return to + saving(player.without().get(), player.with().bound(), player.with().total()) + ".";
+    }
+
+    /** What something saves that costs between this and that, against a plan that may be not the best. */
+    private static String saving(Plan plan, Money least, Money most) {
+        Money from = plan.bound().minus(most);
+        Money to = plan.total().minus(least);
+        return from.equals(to) ? Cash.saving(from) : "saves between " + Cash.text(from) + " and " + Cash.text(to)
+                + ", which was not settled in time";
     }
 
     private String withExtras(ToPlayer one) {
@@ -123,8 +142,11 @@ public final class WorthText {
     /** What stands in the way of a figure, or was taken into account. */
     public List<String> remarks() {
         List<String> lines = new ArrayList<>();
-        worth.findings().stream().filter(one -> worth.price().isPresent() && !one.code().equals("worth.no-singles"))
-                .map(Finding::message).forEach(lines::add);
+        worth.findings().stream().filter(one -> worth.price().isPresent() && !one.code().equals("worth.no-singles")
+                && !answer.stopped()).map(Finding::message).forEach(lines::add);
+        if (answer.stopped()) {
+            lines.add("The search was ended before it was through.");
+        }
         answer.shops().leftOut().filter(one -> worth.price().isPresent()).ifPresent(lines::add);
         answer.shopper().ifPresent(one -> lines.addAll(one.remarks()));
         return lines;
@@ -137,10 +159,9 @@ public final class WorthText {
         }
         Reply reply = new Reply().say(heading());
         reply.say(worth.singles().map(plan -> "Same pieces singly: " + Amounts.text(plan.total()) + ", so it "
-                + Cash.saving(worth.saving().orElseThrow()) + ".").orElse("No single boxes yield the same pieces."));
+                + saving(plan, worth.price().get(), worth.price().get()) + ".").orElseGet(() -> singly().get(0)));
         worth.player().ifPresent(player -> {
-            reply.say("To " + answer.shopper().orElseThrow().title() + " it "
-                    + player.saving().map(Cash::saving).orElse("is the only way") + ".");
+            reply.say(saving(player));
             player.without().ifPresent(plan -> reply.say("Without it the lists need "
                     + (plan.total().isLessThan(worth.price().get()) ? "only " : "") + Amounts.text(plan.total()) + " of boxes."));
             answer.withExtras().ifPresent(one -> reply.say(withExtras(one)));
