@@ -24,7 +24,6 @@ import org.cantonment.stock.session.Evening;
 import org.cantonment.stock.session.Lender;
 import org.cantonment.stock.session.Lending;
 import org.cantonment.stock.session.Seat;
-import org.cantonment.stock.turnout.Turnout;
 
 /**
  * Whether everybody can play on one evening.
@@ -103,8 +102,8 @@ public record EveningAnswer(String session, int round, List<ListTurnout> lists, 
         Evening evening = Lending.of(fielding.catalogue(), seats, lenders(inventory, campaign), cancel);
         List<ListTurnout> lists = new ArrayList<>();
         for (ListTurnout one : asked) {
-            Turnout turnout = evening.turnout(one.list().player().orElseThrow()).orElseThrow();
-            lists.add(one.with(turnout));
+            Id player = one.list().player().orElseThrow();
+            lists.add(one.with(evening.turnout(player).orElseThrow(), evening.supplies().get(player)));
         }
         return new EveningAnswer(session.title(), round.number(), lists, missing, evening, fielding.meanings(),
                 fielding.catalogue());

@@ -16,10 +16,16 @@ import org.cantonment.stock.session.Lent;
 /** An evening in words: for a terminal, and short enough for a chat. */
 public final class EveningText {
     private final EveningAnswer answer;
+    private final List<String> closing;
 
-    /** Of an answer. */
-    public EveningText(EveningAnswer answer) {
+    /**
+     * Of an answer.
+     *
+     * @param closing whole sentences: what to buy at least cost where something is short
+     */
+    public EveningText(EveningAnswer answer, List<String> closing) {
         this.answer = answer;
+        this.closing = List.copyOf(closing);
     }
 
     /** "Tuesday of round 5: all 4 lists can be played; lent by 2." */
@@ -37,6 +43,7 @@ public final class EveningText {
         lines.add(heading());
         loans().forEach(loan -> lines.add("  " + loan));
         gaps().forEach(gap -> lines.add("Short: " + gap));
+        lines.addAll(closing);
         if (!answer.evening().fewest()) {
             lines.add("So few lenders were found; that fewer would not do is not proven.");
         }
@@ -90,6 +97,7 @@ public final class EveningText {
         StringBuilder text = new StringBuilder(heading());
         List<String> more = new ArrayList<>(loans());
         more.addAll(gaps());
+        more.addAll(closing);
         for (String line : more) {
             if (text.length() + line.length() + 1 < TurnoutText.REPLY) {
                 text.append(' ').append(line);

@@ -142,7 +142,7 @@ public final class Fielding {
                 Gluing.CHOICES, cancel);
         List<ListTurnout> answers = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
-            answers.add(asked.get(i).answer().with(together.turnouts().get(i)));
+            answers.add(asked.get(i).answer().with(together.turnouts().get(i), supply));
         }
         return new Shared(answers, together.builds(), together);
     }
@@ -185,8 +185,8 @@ public final class Fielding {
         new Titles(catalogue, task, supply).addTo(names);
         Optional<RollRows> roll = campaign.filter(one -> withRoll && list.round().isPresent())
                 .map(one -> RollRows.of(meanings, catalogue, one, about, asOf));
-        return new Asked(new ListTurnout(list, ListTitle.of(list, meanings), owned.who(), asOf, task, NONE, names,
-                items(list, needs), roll, remarks), own, supply);
+        return new Asked(new ListTurnout(list, ListTitle.of(list, meanings), owned.who(), asOf, task, supply, NONE,
+                names, items(list, needs), roll, remarks, List.of()), own, supply);
     }
 
     private static final Turnout NONE = new Turnout(List.of(), 0, 0, 0, true, List.of(), List.of(), List.of(), List.of(),

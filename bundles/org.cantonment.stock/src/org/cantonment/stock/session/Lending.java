@@ -59,7 +59,8 @@ public final class Lending {
         Search.Outcome most = ask(all);
         bound = most.bound();
         Flow chosen = choose(all, most.best());
-        return new Evening(turnouts(chosen.loans()), chosen.loans(), gaps(most.best()), bound(chosen), fewest);
+        Map<Id, Supply> supplies = supplies(chosen.loans());
+        return new Evening(turnouts(supplies), supplies, chosen.loans(), gaps(most.best()), bound(chosen), fewest);
     }
 
     private Search.Outcome ask(Set<Integer> lending) {
@@ -128,13 +129,19 @@ public final class Lending {
         }
     }
 
-    private Map<Id, Turnout> turnouts(List<Lent> loans) {
-        Map<Id, Turnout> turnouts = new TreeMap<>();
+    private Map<Id, Supply> supplies(List<Lent> loans) {
+        Map<Id, Supply> supplies = new TreeMap<>();
         for (int s = 0; s < table.seats().size(); s++) {
-            Seat seat = table.seats().get(s);
-            Supply supply = after(table.lenders().get(s).supply(), seat.player(), loans);
-            turnouts.put(seat.player(), Depot.of(table.catalogue(), supply, seat.allowance()).turnout(seat.needs(), cancel));
+            Id player = table.seats().get(s).player();
+            supplies.put(player, after(table.lenders().get(s).supply(), player, loans));
         }
+        return supplies;
+    }
+
+    private Map<Id, Turnout> turnouts(Map<Id, Supply> supplies) {
+        Map<Id, Turnout> turnouts = new TreeMap<>();
+        table.seats().forEach(seat -> turnouts.put(seat.player(), Depot.of(table.catalogue(), supplies.get(seat.player()),
+                seat.allowance()).turnout(seat.needs(), cancel)));
         return turnouts;
     }
 
