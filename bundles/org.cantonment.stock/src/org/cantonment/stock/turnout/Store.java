@@ -1,14 +1,12 @@
 package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 import org.cantonment.domain.common.Id;
@@ -28,9 +26,6 @@ final class Store {
     private record Asked(List<Id> anyOf, Optional<Id> unit, Optional<Id> player) {
     }
 
-    private record Alike(Accepted accepted, Optional<Id> player) {
-    }
-
     private final Catalogue catalogue;
     private final Supply supply;
     private final Allowance allowance;
@@ -39,7 +34,7 @@ final class Store {
     private final Map<Id, Integer> numbers = new HashMap<>();
     private final Stack[] stacks;
     private final Map<Asked, Taker> takers = new ConcurrentHashMap<>();
-    private final Map<Alike, Integer> alike = new ConcurrentHashMap<>();
+    private final Map<List<Object>, Integer> alike = new HashMap<>();
 
     Store(Catalogue catalogue, Supply supply, Allowance allowance) {
         this(catalogue, supply, allowance, Lending.NONE);
@@ -51,7 +46,7 @@ final class Store {
         this.catalogue = catalogue;
         this.supply = supply;
         this.allowance = allowance;
-        Set<Id> all = new TreeSet<>();
+        Set<Id> all = new LinkedHashSet<>();
         supply.stacks().forEach(stack -> all.add(stack.what()));
         for (Frames frames : supply.frames()) {
             for (Way way : frames.ways()) {
@@ -62,7 +57,7 @@ final class Store {
             all.add(conversion.to());
             all.addAll(conversion.from().keySet());
         });
-        types = List.copyOf(all);
+        types = all.stream().sorted().toList();
         types.forEach(type -> numbers.put(type, numbers.size()));
         stacks = new Stack[types.size()];
         supply.stacks().forEach(stack -> stacks[numbers.get(stack.what())] = stack);
@@ -100,44 +95,31 @@ final class Store {
 
     private Taker make(Asked asked) {
         Accepted accepted = allowance.accepted(catalogue, asked.anyOf(), asked.unit());
-        Map<Integer, int[]> direct = new TreeMap<>();
-        accepted.types().forEach((type, truth) -> direct(direct, asked, type, truth, -1));
-        List<Taker.Share> shares = new ArrayList<>();
+        TakerMaker maker = new TakerMaker();
+        accepted.types().forEach((type, truth) -> direct(maker, asked, type, truth, -1));
         accepted.standIns().forEach((line, may) -> {
             if (allowance.standIns().get(line).percent().isEmpty()) {
-                may.forEach(type -> direct(direct, asked, type, Truth.STAND_IN, line));
+                may.forEach(type -> direct(maker, asked, type, Truth.STAND_IN, line));
             } else {
                 List<Lending.Had> had = may.stream().flatMap(type -> lending.had(type, asked.player()).stream())
                         .filter(one -> numbers.containsKey(one.type())).toList();
                 if (!had.isEmpty()) {
-                    shares.add(new Taker.Share(line, had.stream().map(one -> numbers.get(one.type())).toList(),
+                    maker.share(new Taker.Share(line, had.stream().map(one -> numbers.get(one.type())).toList(),
                             had.stream().map(Lending.Had::lent).toList()));
                 }
             }
         });
-        int number;
+        Taker taker = maker.make();
         synchronized (alike) {
-            number = alike.computeIfAbsent(new Alike(accepted, asked.player()), id -> alike.size());
+            return taker.numbered(alike.computeIfAbsent(taker.alike(), like -> alike.size()));
         }
-        return new Taker(number, direct.keySet().stream().mapToInt(Integer::intValue).toArray(),
-                direct.values().stream().mapToInt(how -> how[0]).toArray(),
-                direct.values().stream().mapToInt(how -> how[1]).toArray(), lent(direct.values()), shares);
     }
 
-    private static boolean[] lent(Collection<int[]> direct) {
-        boolean[] lent = new boolean[direct.size()];
-        int at = 0;
-        for (int[] how : direct) {
-            lent[at++] = how[2] == 1;
-        }
-        return lent;
-    }
-
-    private void direct(Map<Integer, int[]> direct, Asked asked, Id type, Truth truth, int line) {
+    private void direct(TakerMaker maker, Asked asked, Id type, Truth truth, int line) {
         for (Lending.Had had : lending.had(type, asked.player())) {
             Integer number = numbers.get(had.type());
             if (number != null) {
-                direct.putIfAbsent(number, new int[] {truth.ordinal(), line, had.lent() ? 1 : 0});
+                maker.direct(number, truth.ordinal(), line, had.lent());
             }
         }
     }

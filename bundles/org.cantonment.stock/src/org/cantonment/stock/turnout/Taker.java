@@ -1,5 +1,7 @@
 package org.cantonment.stock.turnout;
 
+import java.nio.IntBuffer;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -16,5 +18,18 @@ record Taker(int number, int[] types, int[] tiers, int[] lines, boolean[] lent, 
 
     /** By this line any of these types may stand there, within its share; those that would be lent are marked. */
     record Share(int line, List<Integer> types, List<Boolean> lent) {
+    }
+
+    Taker numbered(int other) {
+        return new Taker(other, types, tiers, lines, lent, shares);
+    }
+
+    /** Equal for needs that the very same pieces may fill. */
+    List<Object> alike() {
+        BitSet had = new BitSet();
+        for (int i = 0; i < lent.length; i++) {
+            had.set(i, lent[i]);
+        }
+        return List.of(IntBuffer.wrap(types), IntBuffer.wrap(tiers), IntBuffer.wrap(lines), had, shares);
     }
 }
