@@ -80,15 +80,16 @@ public final class Allowance {
     }
 
     /** Families keep their types in order, so they need only be merged. */
-    private static List<Id> withKin(Catalogue catalogue, List<Id> anyOf, Set<Id> exact) {
-        List<Id> all = List.copyOf(exact);
+    private static Collection<Id> withKin(Catalogue catalogue, List<Id> anyOf, Set<Id> exact) {
+        Collection<Id> all = exact;
         for (Id named : anyOf) {
-            all = merged(all, List.copyOf(catalogue.kin(named)));
+            Set<Id> kin = catalogue.kin(named);
+            all = kin.containsAll(all) ? kin : merged(List.copyOf(all), kin);
         }
         return all;
     }
 
-    private static List<Id> merged(List<Id> some, List<Id> others) {
+    private static List<Id> merged(List<Id> some, Collection<Id> others) {
         List<Id> all = new ArrayList<>(some.size() + others.size());
         int at = 0;
         for (Id other : others) {

@@ -1,10 +1,10 @@
 package org.cantonment.stock.turnout;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -23,13 +23,12 @@ import org.cantonment.stock.supply.Way;
 /** A supply by numbers, and what may fill what of it; filled in once, asked from any thread. */
 final class Store {
 
-    private record Asked(List<Id> anyOf, Optional<Id> unit, Optional<Id> player) {
+    private record Asked(List<Id> anyOf, Optional<Id> unit) {
     }
 
     private final Catalogue catalogue;
     private final Supply supply;
     private final Allowance allowance;
-    private final Lending lending;
     private final List<Id> types;
     private final Map<Id, Integer> numbers = new HashMap<>();
     private final Stack[] stacks;
@@ -37,12 +36,6 @@ final class Store {
     private final Map<List<Object>, Integer> alike = new HashMap<>();
 
     Store(Catalogue catalogue, Supply supply, Allowance allowance) {
-        this(catalogue, supply, allowance, Lending.NONE);
-    }
-
-    /** @param lending whose each type of the supply is, and who may have it */
-    Store(Catalogue catalogue, Supply supply, Allowance allowance, Lending lending) {
-        this.lending = lending;
         this.catalogue = catalogue;
         this.supply = supply;
         this.allowance = allowance;
@@ -90,22 +83,20 @@ final class Store {
 
     /** What may fill the need. */
     Taker taker(Requirement need) {
-        return takers.computeIfAbsent(new Asked(need.anyOf(), need.unit(), lending.player(need.entry())), this::make);
+        return takers.computeIfAbsent(new Asked(need.anyOf(), need.unit()), this::make);
     }
 
     private Taker make(Asked asked) {
         Accepted accepted = allowance.accepted(catalogue, asked.anyOf(), asked.unit());
         TakerMaker maker = new TakerMaker();
-        accepted.types().forEach((type, truth) -> direct(maker, asked, type, truth, -1));
+        accepted.types().forEach((type, truth) -> direct(maker, type, truth, -1));
         accepted.standIns().forEach((line, may) -> {
             if (allowance.standIns().get(line).percent().isEmpty()) {
-                may.forEach(type -> direct(maker, asked, type, Truth.STAND_IN, line));
+                may.forEach(type -> direct(maker, type, Truth.STAND_IN, line));
             } else {
-                List<Lending.Had> had = may.stream().flatMap(type -> lending.had(type, asked.player()).stream())
-                        .filter(one -> numbers.containsKey(one.type())).toList();
+                List<Integer> had = may.stream().map(numbers::get).filter(Objects::nonNull).toList();
                 if (!had.isEmpty()) {
-                    maker.share(new Taker.Share(line, had.stream().map(one -> numbers.get(one.type())).toList(),
-                            had.stream().map(Lending.Had::lent).toList()));
+                    maker.share(new Taker.Share(line, had));
                 }
             }
         });
@@ -115,12 +106,10 @@ final class Store {
         }
     }
 
-    private void direct(TakerMaker maker, Asked asked, Id type, Truth truth, int line) {
-        for (Lending.Had had : lending.had(type, asked.player())) {
-            Integer number = numbers.get(had.type());
-            if (number != null) {
-                maker.direct(number, truth.ordinal(), line, had.lent());
-            }
+    private void direct(TakerMaker maker, Id type, Truth truth, int line) {
+        Integer number = numbers.get(type);
+        if (number != null) {
+            maker.direct(number, truth.ordinal(), line);
         }
     }
 }

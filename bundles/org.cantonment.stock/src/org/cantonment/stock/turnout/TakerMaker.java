@@ -10,23 +10,20 @@ final class TakerMaker {
     private int[] types = new int[16];
     private int[] tiers = new int[16];
     private int[] lines = new int[16];
-    private boolean[] lent = new boolean[16];
     private int size;
     private boolean inOrder = true;
     private final List<Taker.Share> shares = new ArrayList<>();
 
-    void direct(int type, int tier, int line, boolean isLent) {
+    void direct(int type, int tier, int line) {
         if (size == types.length) {
             types = Arrays.copyOf(types, 2 * size);
             tiers = Arrays.copyOf(tiers, 2 * size);
             lines = Arrays.copyOf(lines, 2 * size);
-            lent = Arrays.copyOf(lent, 2 * size);
         }
         inOrder &= size == 0 || types[size - 1] < type;
         types[size] = type;
         tiers[size] = tier;
-        lines[size] = line;
-        lent[size++] = isLent;
+        lines[size++] = line;
     }
 
     void share(Taker.Share share) {
@@ -39,7 +36,7 @@ final class TakerMaker {
             order();
         }
         return new Taker(-1, Arrays.copyOf(types, size), Arrays.copyOf(tiers, size), Arrays.copyOf(lines, size),
-                Arrays.copyOf(lent, size), List.copyOf(shares));
+                List.copyOf(shares));
     }
 
     private void order() {
@@ -54,13 +51,12 @@ final class TakerMaker {
             int i = (int) one;
             if (types[i] != last) {
                 last = types[i];
-                ordered.direct(last, tiers[i], lines[i], lent[i]);
+                ordered.direct(last, tiers[i], lines[i]);
             }
         }
         types = ordered.types;
         tiers = ordered.tiers;
         lines = ordered.lines;
-        lent = ordered.lent;
         size = ordered.size;
     }
 }

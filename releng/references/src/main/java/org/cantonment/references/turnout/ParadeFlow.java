@@ -4,11 +4,10 @@ import org.jgrapht.alg.flow.PushRelabelMFImpl;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 
-/** The greatest flow of a parade by JGraphT: its push-relabel. The graph is made beforehand. */
+/** The greatest flow of a parade by JGraphT: its push-relabel. */
 public final class ParadeFlow {
     private static final int SOURCE = -1;
     private static final int SINK = -2;
-
     private final SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge> graph =
             new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
 

@@ -9,7 +9,7 @@ import org.cantonment.stock.turnout.Reason;
 import org.cantonment.stock.turnout.Turnout;
 import org.junit.jupiter.api.Test;
 
-/** What stands of a parade as large as those that are measured is what JGraphT's push-relabel says can stand. */
+/** What stands of large parades is what JGraphT's push-relabel says can stand. */
 class ParadeTest {
 
     @Test
