@@ -106,8 +106,9 @@ public final class Allowance {
     /** What may fill a need of any of these types and families, of an entry of this unit. */
     public Accepted accepted(Catalogue catalogue, List<Id> anyOf, Optional<Id> unit) {
         Set<Id> exact = catalogue.meant(anyOf);
-        Map<Id, Truth> types = new LinkedHashMap<>();
-        for (Id type : level == Level.EXACT ? exact : withKin(catalogue, anyOf, exact)) {
+        Collection<Id> all = level == Level.EXACT ? exact : withKin(catalogue, anyOf, exact);
+        Map<Id, Truth> types = new LinkedHashMap<>(2 * all.size());
+        for (Id type : all) {
             types.put(type, exact.contains(type) ? Truth.EXACT : Truth.KINDRED);
         }
         Map<Integer, Set<Id>> standIns = new TreeMap<>();
