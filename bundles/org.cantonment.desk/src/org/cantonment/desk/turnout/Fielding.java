@@ -118,7 +118,8 @@ public final class Fielding {
         Optional<Campaign> campaign = list.player().flatMap(meanings::campaignOf);
         Asked asked = ask(list, terms, Stores.when(list, campaign, terms.week()));
         Turnout turnout = Depot.of(catalogue, asked.supply(), asked.answer().task().allowance())
-                .turnout(asked.answer().task().needs(), cancel);
+                .turnout(asked.answer().task().needs(),
+                        LastTime.of(this, list, asked.answer().task().needs(), terms, cancel), cancel);
         return asked.answer().with(turnout);
     }
 
@@ -157,6 +158,16 @@ public final class Fielding {
             throw new Unclear(about.unclear().get(about.unclear().size() - 1).message());
         }
         return ask(about, terms, asOf, true);
+    }
+
+    /** An earlier list as it was fielded; empty if it cannot be asked about. */
+    Optional<Asked> earlier(ForceList list, Terms terms) {
+        ListCase about = cases.of(list);
+        try {
+            return about.ruling().isEmpty() ? Optional.empty() : Optional.of(bare(about, terms));
+        } catch (Unclear e) {
+            return Optional.empty(); // it had no shelf then, so nobody stood there
+        }
     }
 
     /** What its own shelf has for a list when it is played, the roll not asked. */
