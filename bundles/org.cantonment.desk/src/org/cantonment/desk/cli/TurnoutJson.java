@@ -68,6 +68,11 @@ final class TurnoutJson {
             json.name("lacking").value(answer.evening().lacking());
             json.name("proven").value(answer.evening().proven());
             json.name("fewestLenders").value(answer.evening().fewest());
+            json.name("promised").beginArray();
+            for (String promise : answer.promised()) {
+                json.value(promise);
+            }
+            json.endArray();
             json.name("loans").beginArray();
             for (Lent lent : answer.evening().loans()) {
                 json.beginObject();
