@@ -15,7 +15,7 @@ import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
 import org.cantonment.desk.reach.ReachRow.Filled;
 import org.cantonment.desk.reach.ReachRow.Missing;
-import org.cantonment.desk.turnout.Stores;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.CancelToken;

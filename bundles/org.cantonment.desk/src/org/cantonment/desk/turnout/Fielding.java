@@ -15,6 +15,7 @@ import org.cantonment.desk.judging.Cases;
 import org.cantonment.desk.judging.ListCase;
 import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;

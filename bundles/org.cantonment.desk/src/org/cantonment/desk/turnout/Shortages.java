@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 
 import org.cantonment.desk.judging.ListCase;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.desk.turnout.Fielding.Asked;
 import org.cantonment.desk.turnout.Fielding.Terms;
 import org.cantonment.desk.turnout.Fielding.Unclear;
