@@ -19,6 +19,7 @@ import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.domain.rules.Level;
@@ -67,6 +68,8 @@ public final class Fielding {
             builds = List.copyOf(builds);
         }
     }
+
+    private static final int MOST_CLAIMS = 5;
 
     private Meanings meanings;
     private Cases cases;
@@ -182,7 +185,8 @@ public final class Fielding {
         }
         Inventory inventory = inventory(list.player().flatMap(meanings::campaignOf), asOf);
         Supply own = inventory.of(list.player().orElseThrow());
-        List<String> remarks = new ArrayList<>();
+        List<String> remarks = new ArrayList<>(own.findings().stream().map(Finding::message).distinct().limit(MOST_CLAIMS)
+                .toList());
         inventory.lentBy(list.player().get()).forEach(loan -> remarks.add(lent(loan)));
         Supply borrowed = new Borrowed(catalogue, meanings).of(list, inventory, remarks);
         return new Asked(told(about, terms, asOf, withRoll, own.plus(borrowed), remarks), own, own.plus(borrowed));

@@ -22,7 +22,7 @@ import org.cantonment.stock.supply.Supply;
  *         his own id
  * @param owners whose each pile is; nobody's is the club's
  * @param loans what has been lent and has not come back, in the order of the lines that say so
- * @param findings where deeds cannot be as they were written
+ * @param findings where shelves and deeds cannot be as they were written
  */
 public record Inventory(Map<Id, Supply> piles, Map<Id, Set<Id>> owners, List<Loan> loans, List<Finding> findings) {
 
