@@ -259,7 +259,7 @@ final class State {
                 if ((edit.group() != null ? edit.group().part() : edit.place().part()) == part) {
                     for (Delta delta : edit.deltas()) {
                         long each = Math.abs(delta.count()) * weights.applyAsLong(edit) / written(edit);
-                        outAndIn.computeIfAbsent(delta.choice(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
+                        outAndIn.computeIfAbsent(delta.choice().id(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
                     }
                 }
             }
