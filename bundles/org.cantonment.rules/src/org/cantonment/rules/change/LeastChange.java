@@ -111,6 +111,10 @@ public final class LeastChange {
                 }
                 continue;
             }
+            if (item.expansion().foresee()) {
+                put(item.expansion());
+                continue;
+            }
             looked++;
             State child = item.expansion().take();
             put(item.expansion());

@@ -154,6 +154,11 @@ final class State {
         return places;
     }
 
+    /** Whether an edit that might be done before this state may still be done, as far as that is told at a glance. */
+    boolean leaves(Edit edit) {
+        return !forbidden.get(edit.id()) && (edit.group() == null || spare(edit) > 0);
+    }
+
     private boolean may(Edit edit) {
         if (forbidden.get(edit.id())) {
             return false;
