@@ -32,7 +32,7 @@ import org.cantonment.stock.supply.Supply;
 /**
  * The pieces that players own ready to hand when a list is played, as turnouts count them: what shelves say and weeks have
  * done since; what is lent out is its owner's still. What is guessed counts as it is guessed. Of paint only the shelves know.
- * Holds what it has worked out of one state of the books; for one thread at a time.
+ * Holds what it has worked out of one state of the books.
  */
 final class AtHand {
 
@@ -47,7 +47,7 @@ final class AtHand {
     }
 
     /** What a list's player owns when it is played; empty if no shelf says. */
-    Optional<Holdings> of(ForceList list) {
+    synchronized Optional<Holdings> of(ForceList list) {
         Id player = list.player().orElseThrow();
         List<Shelf> own = meanings.shelves().stream().filter(shelf -> shelf.owners().contains(player)).toList();
         if (own.isEmpty()) {

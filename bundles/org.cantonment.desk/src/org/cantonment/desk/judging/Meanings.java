@@ -126,6 +126,10 @@ public final class Meanings {
         return atHand.of(list);
     }
 
+    private synchronized AtHand counted() {
+        return atHand;
+    }
+
     /** The family of each piece type, and of each family the one it lies in. */
     synchronized Map<Id, Id> kin() {
         if (kin == null) {
@@ -135,7 +139,7 @@ public final class Meanings {
     }
 
     /**
-     * Takes over what other meanings have worked out from the same ranges and shelves, so that what is equal is the same
+     * Takes over what other meanings have worked out from the same books, so that what is equal is the same
      * object and is told so at a glance.
      */
     void takeOver(Meanings others) {
@@ -146,13 +150,11 @@ public final class Meanings {
         synchronized (this) {
             kin = known;
         }
-        if (sameObjects(shelves, others.shelves)) {
-            Map<Id, Optional<Holdings>> counted;
-            synchronized (others.atHand) {
-                counted = Map.copyOf(others.atHand);
-            }
-            synchronized (atHand) {
-                atHand.putAll(counted);
+        if (sameObjects(shelves, others.shelves) && sameObjects(weeks, others.weeks) && sameObjects(inOrder, others.inOrder)
+                && sameObjects(ruleSets, others.ruleSets)) {
+            AtHand counted = others.counted();
+            synchronized (this) {
+                atHand = counted;
             }
         }
     }
