@@ -49,10 +49,10 @@ final class Choices {
         }
     }
 
-    /** Which choice a target belongs to; its own where there is none. */
+    /** Which choice a target belongs to. */
     Key key(int target) {
         Target one = targets.get(target);
-        return new Key(one.person(), one.stage(), one.choice().map(Target.Choice::of).orElse(one.id()));
+        return new Key(one.person(), one.stage(), one.choice().orElseThrow().of());
     }
 
     /** The column of a target; {@link Formulation#NONE} if it must stand. */

@@ -32,6 +32,11 @@ final class FlowRows {
     private record Share(int line, Set<Id> types) {
     }
 
+    /** @param chosen the column that says whether the target stands; {@link Formulation#NONE} if it must */
+    FlowRows(Formulation formulation, ProgrammeMaker maker, int number, int chosen, Wants wants, List<NeedGroup> groups) {
+        this(formulation, maker, number, new Demands(chosen), wants, groups);
+    }
+
     FlowRows(Formulation formulation, ProgrammeMaker maker, int number, Demands demands, Wants wants,
             List<NeedGroup> groups) {
         this.formulation = formulation;
@@ -74,21 +79,17 @@ final class FlowRows {
             int column = stand(type, group, filled);
             (group.exact().contains(type) ? asItself : asOthers).computeIfAbsent(type, id -> new Sum()).add(1, column);
         }
-        formulation.converted(wants, group).forEach((given, type) ->
+        formulation.workedOver(wants, group).forEach((given, type) ->
                 asItself.computeIfAbsent(type, id -> new Sum()).add(1, stand(given, group, filled)));
         group.shared().forEach((line, types) -> share(line, types, group, filled));
-        if (demands.settled(number)) {
-            maker.atLeast(filled, group.count());
-        } else {
-            maker.atLeast(filled, demands.add(-1, number, group, filled) * -1);
-        }
+        demands.meet(group, filled, maker);
     }
 
     private void share(int line, Set<Id> types, NeedGroup group, Sum filled) {
         Set<Id> there = new TreeSet<>(types);
         there.removeIf(type -> !formulation.obtainable(type));
         Share share = new Share(line, there);
-        askedBesides.merge(share, demands.ask(1, group, asked.computeIfAbsent(share, key -> new Sum())), Long::sum);
+        askedBesides.merge(share, demands.ask(group, asked.computeIfAbsent(share, key -> new Sum())), Long::sum);
         for (Id type : there) {
             int column = stand(type, group, filled);
             asOthers.computeIfAbsent(type, id -> new Sum()).add(1, column);
@@ -104,14 +105,18 @@ final class FlowRows {
     }
 
     private void oneMeaning() {
-        long all = groups.stream().mapToLong(NeedGroup::count).sum();
         asItself.forEach((type, itself) -> {
             Sum others = asOthers.get(type);
             if (others != null) {
                 int means = maker.column(type + " stands for itself in " + wants.target().id(), 0, 0, 1, 2);
-                maker.atLeast(new Sum().add(all, means).add(-1, itself), 0);
-                maker.atMost(new Sum().add(1, others).add(all, means), all);
+                maker.atLeast(new Sum().add(most(type, true), means).add(-1, itself), 0);
+                maker.atMost(new Sum().add(1, others).add(most(type, false), means), most(type, false));
             }
         });
+    }
+
+    /** More of a type never stand for itself, or for others. */
+    private long most(Id type, boolean itself) {
+        return groups.stream().filter(group -> itself == group.exact().contains(type)).mapToLong(NeedGroup::count).sum();
     }
 }

@@ -39,7 +39,7 @@ public final class Formulation {
     private final Purchases purchases;
     private final Builds builds;
     private final Choices choices;
-    private final Demands demands;
+    private final Optional<Demands> demands;
     private final Map<Conversion, int[]> worked = new LinkedHashMap<>();
     private final Programme programme;
 
@@ -83,19 +83,27 @@ public final class Formulation {
         purchases = new Purchases(question, wares, stores, wants, maker);
         builds = new Builds(question, stores, purchases, wants, maker);
         choices = new Choices(question.targets(), maker);
-        demands = new Demands(choices, sought, wants, maker);
         convert();
-        if (sought.filter(one -> one.missing() > 0).isPresent()) {
-            convertWhatIsReady();
+        demands = sought.map(one -> new Demands(one, wants.get(0), maker));
+        if (demands.isPresent()) {
+            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add();
+            if (sought.get().missing() > 0) {
+                convertWhatIsReady();
+            }
+        } else {
+            hall();
         }
-        HallRows hall = new HallRows(this, choices, demands, maker);
+        int more = purchases.settle(helped);
+        total.ifPresent(most -> maker.atMost(purchases.total(), most));
+        programme = helped < 0 ? maker.make() : maker.make(more);
+    }
+
+    private void hall() {
+        HallRows hall = new HallRows(this, choices, maker);
         for (int t = 0; t < wants.size(); t++) {
             hall.add(t, wants.get(t));
         }
         hall.finish();
-        int more = purchases.settle(helped);
-        total.ifPresent(most -> maker.atMost(purchases.total(), most));
-        programme = helped < 0 ? maker.make() : maker.make(more);
     }
 
     private void convert() {
@@ -167,8 +175,13 @@ public final class Formulation {
         return turn.line().child("worked over");
     }
 
-    /** What a group of a target may be filled with that was worked over, and what it was worked over into. */
-    Map<Id, Id> converted(Wants wants, NeedGroup group) {
+    /** The conversions that a group of a target may be filled by. */
+    Set<Id> converted(Wants wants, NeedGroup group) {
+        return workedOver(wants, group).keySet();
+    }
+
+    /** The same, with what each gives that stands there for itself. */
+    Map<Id, Id> workedOver(Wants wants, NeedGroup group) {
         Map<Id, Id> given = new TreeMap<>();
         for (Conversion turn : worked.keySet()) {
             if (group.exact().contains(turn.to()) && wants.conversions().contains(turn)) {
@@ -308,7 +321,7 @@ public final class Formulation {
 
     /** How many are missing of what the one target asks for, of all that has this key. */
     public long missing(long[] values, Object group) {
-        return demands.missing((NeedGroup) group, values);
+        return demands.orElseThrow().missing((NeedGroup) group, values);
     }
 
     /** Whether a target stands: all do but those of a choice that were not chosen. */

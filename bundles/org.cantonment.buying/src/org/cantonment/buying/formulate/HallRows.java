@@ -29,14 +29,12 @@ final class HallRows {
     private final Formulation formulation;
     private final ProgrammeMaker maker;
     private final Choices choices;
-    private final Demands demands;
     private final Map<Node, Long> rows = new LinkedHashMap<>();
-    private final Map<Node, Map<Choices.Key, Formulation.Supplying>> chosen = new LinkedHashMap<>();
+    private final Map<Node, Map<Choices.Key, Sum>> chosen = new LinkedHashMap<>();
 
-    HallRows(Formulation formulation, Choices choices, Demands demands, ProgrammeMaker maker) {
+    HallRows(Formulation formulation, Choices choices, ProgrammeMaker maker) {
         this.formulation = formulation;
         this.choices = choices;
-        this.demands = demands;
         this.maker = maker;
     }
 
@@ -47,7 +45,7 @@ final class HallRows {
             Set<Id> all = new TreeSet<>(group.free());
             group.shared().values().forEach(all::addAll);
             all.removeIf(type -> !formulation.obtainable(type));
-            all.addAll(formulation.converted(wants, group).keySet());
+            all.addAll(formulation.converted(wants, group));
             sets.add(all);
         }
         for (List<Integer> part : connected(sets)) {
@@ -55,12 +53,13 @@ final class HallRows {
             List<Set<Id>> distinct = List.copyOf(new LinkedHashSet<>(part.stream().map(sets::get).toList()));
             if (plain && (tree(distinct) || distinct.size() <= UNIONS)) {
                 for (Set<Id> union : tree(distinct) ? distinct : unions(distinct)) {
-                    node(number, wants.target().stage(), union,
-                            part.stream().filter(g -> union.containsAll(sets.get(g))).map(groups::get).toList());
+                    long needed = part.stream().filter(g -> union.containsAll(sets.get(g)))
+                            .mapToLong(g -> groups.get(g).count()).sum();
+                    node(number, wants.target().stage(), union, needed);
                 }
             } else {
                 List<NeedGroup> own = part.stream().map(groups::get).toList();
-                new FlowRows(formulation, maker, number, demands, wants, own).add();
+                new FlowRows(formulation, maker, number, choices.column(number), wants, own).add();
             }
         }
     }
@@ -117,20 +116,15 @@ final class HallRows {
         return unions;
     }
 
-    private void node(int number, int stage, Set<Id> types, List<NeedGroup> needing) {
+    private void node(int number, int stage, Set<Id> types, long needed) {
         boolean anew = types.stream().anyMatch(formulation::builtAnew);
         Node node = new Node(stage, anew ? number : -1, types);
-        if (demands.settled(number)) {
-            rows.merge(node, needing.stream().mapToLong(NeedGroup::count).sum(), Math::max);
-            return;
+        if (choices.column(number) == Formulation.NONE) {
+            rows.merge(node, needed, Math::max);
+        } else {
+            chosen.computeIfAbsent(node, key -> new LinkedHashMap<>())
+                    .computeIfAbsent(choices.key(number), key -> new Sum()).add(needed, choices.column(number));
         }
-        Map<Choices.Key, Formulation.Supplying> byChoice = chosen.computeIfAbsent(node, key -> new LinkedHashMap<>());
-        Formulation.Supplying before = byChoice.getOrDefault(choices.key(number), new Formulation.Supplying(new Sum(), 0));
-        long besides = before.own();
-        for (NeedGroup group : needing) {
-            besides += demands.add(1, number, group, before.sum());
-        }
-        byChoice.put(choices.key(number), new Formulation.Supplying(before.sum(), besides));
     }
 
     /** Writes the rows, without those that follow from the rows of the sets within. */
@@ -144,7 +138,7 @@ final class HallRows {
         }
         chosen.forEach((node, byChoice) -> byChoice.values().forEach(needed -> {
             Formulation.Supplying there = there(node);
-            maker.atLeast(there.sum().add(-1, needed.sum()), needed.own() - there.own());
+            maker.atLeast(there.sum().add(-1, needed), -there.own());
         }));
     }
 

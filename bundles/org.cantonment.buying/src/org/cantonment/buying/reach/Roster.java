@@ -30,6 +30,9 @@ final class Roster {
     /** Beyond so many of a thing nobody counts. */
     private static final long ENDLESS = 2_000_000;
 
+    /** What is bought and built is settled first: as a rule that settles who is fielded. */
+    private static final int RANK = 2;
+
     /** So many, as columns and besides, and never more than so many. */
     private record Count(Sum sum, long besides, long most) {
 
@@ -139,7 +142,7 @@ final class Roster {
     }
 
     private Count column(long most, long cost) {
-        return new Count(new Sum().add(1, maker.column("", cost, 0, most, 0)), 0, most);
+        return new Count(new Sum().add(1, maker.column("", cost, 0, most, RANK)), 0, most);
     }
 
     private void lay(Formation formation, int billet, Room room, Count times) {

@@ -35,8 +35,8 @@ final class ReachCommand {
                 .snapshot().meanings();
         Player player = player(meanings, call.paths().get(0));
         try {
-            ReachAnswer answer = ReachAnswer.of(meanings, player, week.isPresent() ? AsOf.week(week.getAsInt()) : AsOf.NOW,
-                    call.value("--era"), CancelToken.NEVER, new SlowProgress(terminal));
+            ReachAnswer answer = org.cantonment.desk.reach.Lookout.of(meanings, player, week.isPresent() ? AsOf.week(week.getAsInt()) : AsOf.NOW,
+                    call.value("--era")).pieces(CancelToken.NEVER, new SlowProgress(terminal));
             ReachText text = new ReachText(answer);
             if (call.has("--json")) {
                 terminal.answer(ReachJson.write(answer));

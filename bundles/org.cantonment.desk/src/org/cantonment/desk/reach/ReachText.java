@@ -44,7 +44,7 @@ public final class ReachText {
     }
 
     private static String say(Filled filled) {
-        return (filled.units().isEmpty() ? "nothing" : filled.units()) + ": " + filled.words() + '.';
+        return (filled.units().isEmpty() ? "nothing" : filled.units()) + ": " + (filled.away() + (filled.missing().isEmpty() ? "" : ": " + filled.which())) + '.';
     }
 
     /** The answer for a chat: what can be fielded now, then what is nearest. */
@@ -52,7 +52,7 @@ public final class ReachText {
         StringBuilder text = new StringBuilder(heading());
         int left = 0;
         for (ReachRow row : answer.rows()) {
-            String words = row.least().map(Filled::words).orElse(NO_UNIT);
+            String words = row.least().map(Filled::awayWithMoney).orElse(NO_UNIT);
             String line = " " + row.title() + ", " + row.eraTitle() + ": " + words + '.';
             if (left > 0 || text.length() + line.length() >= TurnoutText.REPLY - " And 999 more.".length()) {
                 left++;
