@@ -13,6 +13,7 @@ import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.solve.Column;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Programme;
@@ -62,7 +63,7 @@ public final class Costs {
         Formulation formulation = new Formulation(question(new Filling(List.of(), roster.atMost()), asked), roster.sought(0));
         Outcome outcome = known.get(formulation.programme());
         if (outcome == null) {
-            outcome = Solver.solve(formulation.programme(), LIMITS, cancel, Progress.SILENT);
+            outcome = solve(formulation.programme(), cancel);
             if (!cancel.cancelled()) {
                 known.put(formulation.programme(), outcome);
             }
@@ -71,6 +72,18 @@ public final class Costs {
             return read(outcome, formulation, roster.filling(outcome.values()), asked, cancel);
         }
         return cancel.cancelled() ? Cost.unknown() : planned(nearest, asked, outcome, cancel);
+    }
+
+    /** Where one order of questions does not come to an end, another may. */
+    private static Outcome solve(Programme programme, CancelToken cancel) {
+        Outcome one = Solver.solve(programme, LIMITS, cancel, Progress.SILENT);
+        if (one.state() != Outcome.State.STOPPED || cancel.cancelled()) {
+            return one;
+        }
+        List<Column> columns = programme.columns().stream().map(column -> new Column(column.name(), column.cost(),
+                column.lower(), column.upper(), column.rank() == Roster.RANK ? 0 : column.rank())).toList();
+        Outcome other = Solver.solve(new Programme(columns, programme.rows()), LIMITS, cancel, Progress.SILENT);
+        return other.state() == Outcome.State.STOPPED && (!other.found() || one.cost() <= other.cost()) ? one : other;
     }
 
     private Question question(Filling filling, Asked asked) {

@@ -31,7 +31,7 @@ final class Roster {
     private static final long ENDLESS = 2_000_000;
 
     /** What is bought and built is settled first: as a rule that settles who is fielded. */
-    private static final int RANK = 2;
+    static final int RANK = 2;
 
     /** So many, as columns and besides, and never more than so many. */
     private record Count(Sum sum, long besides, long most) {
