@@ -2,12 +2,15 @@ package org.cantonment.buying.reach;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.market.Market;
+import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Purchase;
@@ -21,6 +24,9 @@ import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.stock.likeness.Accepted;
+import org.cantonment.stock.likeness.Allowance;
+import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
 import org.cantonment.stock.turnout.Depot;
 import org.joda.money.CurrencyUnit;
@@ -72,6 +78,16 @@ public final class Costs {
             return read(outcome, formulation, roster.filling(outcome.values()), asked, cancel);
         }
         return cancel.cancelled() ? Cost.unknown() : planned(nearest, asked, outcome, cancel);
+    }
+
+    /** Whether anything can be had that may stand for one of these. */
+    public boolean sold(List<Id> anyOf, Allowance allowance) {
+        Accepted accepted = allowance.accepted(market.catalogue(), anyOf, Optional.empty());
+        Set<Id> types = new HashSet<>(accepted.types().keySet());
+        accepted.standIns().values().forEach(types::addAll);
+        return market.wares().stream().map(Ware::load).anyMatch(load -> load.stacks().stream().map(Stack::what)
+                .anyMatch(types::contains) || load.frames().stream().flatMap(frames -> frames.ways().stream())
+                        .flatMap(way -> way.gives().keySet().stream()).anyMatch(types::contains));
     }
 
     /** Where one order of questions does not come to an end, another may. */

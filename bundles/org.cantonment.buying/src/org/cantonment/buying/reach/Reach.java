@@ -2,11 +2,13 @@ package org.cantonment.buying.reach;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.formulate.Sought;
@@ -24,7 +26,11 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.likeness.Accepted;
 import org.cantonment.stock.likeness.Allowance;
+import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
 import org.cantonment.stock.turnout.Depot;
 import org.cantonment.stock.turnout.Posting;
@@ -45,6 +51,8 @@ public final class Reach {
     private final Supply supply;
     private final Map<Programme, Outcome> known = new HashMap<>();
     private final Map<Allowance, Depot> depots = new IdentityHashMap<>();
+    private final Map<Supply, Reach> together = new IdentityHashMap<>();
+    private final Map<Asked, Set<Id>> useful = new IdentityHashMap<>();
 
     /** For what is there. */
     public Reach(Catalogue catalogue, Supply supply) {
@@ -70,6 +78,45 @@ public final class Reach {
             return Optional.empty();
         }
         return Optional.of(read(roster.filling(outcome.values()), formulation, outcome, asked.allowance(), cancel));
+    }
+
+    /**
+     * Whether a formation that lacks so many pieces can be fielded once a box is there, too.
+     *
+     * @param lacking how many pieces it lacks without the box, at least 1
+     * @param load what lies in the box
+     * @throws Cancelled if the token says so
+     */
+    public boolean opens(Asked asked, int lacking, Supply load, CancelToken cancel) {
+        if (mostOf(load, asked) < lacking) {
+            return false;
+        }
+        return together.computeIfAbsent(load, one -> new Reach(catalogue, supply.plus(one))).near(asked, cancel)
+                .filter(near -> near.lacking() == 0).isPresent();
+    }
+
+    /** No box closes more than it brings of what is of use, where what is worked over may become several. */
+    private long mostOf(Supply load, Asked asked) {
+        Set<Id> here = useful.computeIfAbsent(asked, this::useful);
+        int gives = asked.allowance().conversions().stream().mapToInt(Conversion::gives).max().orElse(1);
+        long pieces = load.stacks().stream().filter(stack -> here.contains(stack.what())).mapToLong(Stack::counted).sum();
+        for (Frames frames : load.frames()) {
+            pieces += frames.count() * frames.ways().stream().mapToLong(way -> way.gives().entrySet().stream()
+                    .filter(one -> here.contains(one.getKey())).mapToLong(Map.Entry::getValue).sum()).max().orElse(0);
+        }
+        return pieces * Math.max(1, gives);
+    }
+
+    private Set<Id> useful(Asked asked) {
+        Set<Id> types = new HashSet<>();
+        for (Requirement need : new Roster(asked.known(), asked.formation(), asked.strength()).atMost()) {
+            Accepted accepted = asked.allowance().accepted(catalogue, need.anyOf(), need.unit());
+            types.addAll(accepted.types().keySet());
+            accepted.standIns().values().forEach(types::addAll);
+        }
+        asked.allowance().conversions().stream().filter(turn -> types.contains(turn.to()))
+                .forEach(turn -> types.addAll(turn.from().keySet()));
+        return types;
     }
 
     private Question question(Roster roster, Allowance allowance) {

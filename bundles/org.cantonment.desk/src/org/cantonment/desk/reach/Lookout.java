@@ -1,6 +1,7 @@
 package org.cantonment.desk.reach;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.reach.Asked;
 import org.cantonment.buying.reach.Cost;
 import org.cantonment.buying.reach.Costs;
@@ -19,6 +21,7 @@ import org.cantonment.desk.eras.Cupboard;
 import org.cantonment.desk.judging.Cases;
 import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.reach.BoxRow.Opened;
 import org.cantonment.desk.reach.ReachAnswer.Unclear;
 import org.cantonment.desk.reach.ReachRow.Filled;
 import org.cantonment.desk.reach.ReachRow.Missing;
@@ -133,7 +136,7 @@ public final class Lookout {
             }
         }
         rows.sort(ReachAnswer.NEAREST);
-        return new ReachAnswer(player, title, when, rows, Optional.empty());
+        return new ReachAnswer(player, title, when, rows, Optional.empty(), Optional.empty());
     }
 
     private Optional<Filled> pieces(Times times, Id formation, Strength strength, CancelToken cancel) {
@@ -170,11 +173,11 @@ public final class Lookout {
         List<ReachRow> rows = new ArrayList<>();
         for (ReachRow row : pieces.rows()) {
             progress.at(rows.size(), pieces.rows().size(), "Looking what it costs:");
-            Times times = eras.stream().filter(one -> one.era().id().equals(row.era())).findFirst().orElseThrow();
+            Times times = times(row);
             rows.add(row.with(row.least().map(filled -> money(filled, times, row, Strength.LEAST, costs, text, cancel)),
                     row.most().map(filled -> money(filled, times, row, Strength.MOST, costs, text, cancel))));
         }
-        return new ReachAnswer(player, title, when, rows, Optional.of(shops));
+        return new ReachAnswer(player, title, when, rows, Optional.of(shops), Optional.empty());
     }
 
     private Filled money(Filled filled, Times times, ReachRow row, Strength strength, Costs costs, PlanText text,
@@ -189,7 +192,65 @@ public final class Lookout {
                 nearest.get(List.of(row.era(), row.formation(), strength)), cancel);
         return filled.at(new Price(cost.total(), cost.purchases(), text.boxes(cost.purchases()),
                 cost.filling().map(filling -> words(filling, times.ruling())).filter(words -> !words.equals(filled.units())),
-                cost.proven(), cost.why().stream().filter(one -> !one.code().equals("buying.no-rate")).map(Finding::message)
-                        .distinct().toList()));
+                cost.proven(), cost.total().isEmpty() && cost.proven() ? why(cost, filled, times, costs) : List.of()));
+    }
+
+    /** What of it nobody sells, else what the planner says. */
+    private static List<String> why(Cost cost, Filled filled, Times times, Costs costs) {
+        List<String> unsold = filled.missing().stream().filter(one -> !costs.sold(one.anyOf(), times.allowance()))
+                .map(Missing::words).toList();
+        return unsold.isEmpty() ? cost.why().stream().filter(one -> !one.code().equals("buying.no-rate"))
+                .map(Finding::message).distinct().toList()
+                : List.of("nobody sells " + String.join(", ", unsold) + ", or what may stand for it.");
+    }
+
+    /**
+     * What each box on sale brings within reach by itself.
+     *
+     * @param pieces an answer of this lookout
+     * @throws Cancelled if the token says so
+     */
+    public BoxesAnswer boxes(ReachAnswer pieces, Shops shops, CancelToken cancel, Progress progress) {
+        List<Missed> missed = new ArrayList<>();
+        for (ReachRow row : pieces.rows()) {
+            row.least().ifPresent(filled -> miss(row, filled, Strength.LEAST, missed));
+            row.most().filter(most -> !most.equals(row.least().orElse(null)))
+                    .ifPresent(filled -> miss(row, filled, Strength.MOST, missed));
+        }
+        missed.sort(Comparator.comparingInt(one -> order(one.opened().era())));
+        List<BoxRow> rows = new ArrayList<>();
+        List<Ware> wares = shops.market().byBox().keySet().stream().map(shops.market()::cheapest).flatMap(Optional::stream)
+                .toList();
+        for (int i = 0; i < wares.size(); i++) {
+            progress.at(i, wares.size(), "Looking into boxes:");
+            Ware ware = wares.get(i);
+            List<Opened> opened = missed.stream().filter(one -> reach.opens(one.asked(), one.lacking(), ware.load(), cancel))
+                    .map(Missed::opened).toList();
+            if (!opened.isEmpty()) {
+                rows.add(new BoxRow(ware.box(), ware.code(), ware.title(), ware.cost(),
+                        shops.market().terms().get(ware.seller()).title(), opened));
+            }
+        }
+        rows.sort(BoxRow::compare);
+        return new BoxesAnswer(player, title, when, shops, rows, wares.size());
+    }
+
+    /** What cannot be fielded now. */
+    private record Missed(Opened opened, Asked asked, int lacking) {
+    }
+
+    private void miss(ReachRow row, Filled filled, Strength strength, List<Missed> missed) {
+        if (filled.lacking() > 0) {
+            missed.add(new Missed(new Opened(row.era(), row.eraTitle(), row.formation(), row.title(), strength),
+                    times(row).asked(row.formation(), strength), filled.lacking()));
+        }
+    }
+
+    private int order(Id era) {
+        return eras.stream().map(one -> one.era().id()).toList().indexOf(era);
+    }
+
+    private Times times(ReachRow row) {
+        return eras.get(order(row.era()));
     }
 }

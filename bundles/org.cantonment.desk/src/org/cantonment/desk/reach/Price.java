@@ -43,4 +43,14 @@ public record Price(Optional<Money> money, List<Purchase> purchases, String boxe
     public String inShort() {
         return amount().orElse(proven ? NOT_SOLD : NOT_REACHED);
     }
+
+    /** A sentence: "For 14.50 EUR: 1 Tread wagon." */
+    public String words() {
+        if (money.isEmpty()) {
+            return proven ? "Not to be had: " + (why.isEmpty() ? "all that is there and on sale is not enough."
+                    : String.join(" ", why)) : "What it costs was not looked at to the end.";
+        }
+        return (purchases.isEmpty() ? "For nothing: what is there has to be built and worked over"
+                : "For " + amount().get() + ": " + boxes) + units.map("; filled with "::concat).orElse("") + '.';
+    }
 }

@@ -4,11 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-import org.cantonment.desk.judging.ListTitle;
-import org.cantonment.desk.judging.Meanings;
 import org.cantonment.desk.reach.ReachRow.Filled;
 import org.cantonment.desk.shopping.Shops;
-import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.Id;
 import org.cantonment.stock.ledger.AsOf;
 
@@ -20,8 +17,10 @@ import org.cantonment.stock.ledger.AsOf;
  * @param when   as of when the shelf was looked at
  * @param rows   one for each formation and era: those to be fielded now first, then by the pieces missing
  * @param shops  by what prices money was asked about; empty if it was not
+ * @param noMoney why no money can be told though it was asked about, in a whole sentence
  */
-public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> rows, Optional<Shops> shops) {
+public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> rows, Optional<Shops> shops,
+        Optional<String> noMoney) {
 
     /** A player's reach cannot be told; the message is a whole sentence for a person. */
     public static final class Unclear extends Exception {
@@ -39,6 +38,11 @@ public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> row
         rows = List.copyOf(rows);
     }
 
+    /** The same where no money can be told. */
+    public ReachAnswer withoutMoney(String why) {
+        return new ReachAnswer(player, title, when, rows, shops, Optional.of(why));
+    }
+
     /** How many of the formations can be fielded now. */
     public long now() {
         return rows.stream().filter(row -> lacking(row.least()) == 0).count();
@@ -46,12 +50,5 @@ public record ReachAnswer(Id player, String title, AsOf when, List<ReachRow> row
 
     private static int lacking(Optional<Filled> filled) {
         return filled.map(Filled::lacking).orElse(Integer.MAX_VALUE);
-    }
-
-    /** The player that a word means: by id or by what people call him. */
-    public static Optional<Player> player(Meanings meanings, String word) {
-        return meanings.campaigns().stream().flatMap(campaign -> campaign.players().stream())
-                .filter(player -> player.id().name().equalsIgnoreCase(word)
-                        || ListTitle.player(player.id(), meanings).equalsIgnoreCase(word)).findFirst();
     }
 }
