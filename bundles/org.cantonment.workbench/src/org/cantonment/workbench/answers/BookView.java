@@ -3,12 +3,14 @@ package org.cantonment.workbench.answers;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 import org.cantonment.desk.judging.Meanings;
 import org.cantonment.desk.turnout.Row;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.editor.api.Severity;
 import org.cantonment.workbench.answers.AnswerTree.Column;
+import org.cantonment.workbench.answers.BookAnswer.Aside;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
@@ -36,6 +38,8 @@ public abstract class BookView extends ViewPart {
     private TopLine line;
     private Button reply;
     private BookAnswer shown;
+    private Button side;
+    private boolean aside;
 
     /**
      * A view.
@@ -62,6 +66,30 @@ public abstract class BookView extends ViewPart {
      */
     protected abstract BookAnswer answer(Meanings meanings, Object book, CancelToken cancel);
 
+    /**
+     * Answers in steps; called on a job's thread.
+     *
+     * @param meanings what all books mean
+     * @param book a list or a shelf of them
+     * @param cancel asked often
+     * @param meanwhile is told what is known so far
+     * @return the answer
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    protected BookAnswer answer(Meanings meanings, Object book, CancelToken cancel, Consumer<BookAnswer> meanwhile) {
+        return answer(meanings, book, cancel);
+    }
+
+    /**
+     * The button that shows the other side of an answer.
+     *
+     * @param aside whether the other side is shown now
+     * @return its label; empty if this view has one side only
+     */
+    protected String sideLabel(boolean aside) {
+        return "";
+    }
+
     @Override
     public void createPartControl(Composite parent) {
         GridLayout layout = new GridLayout(1, false);
@@ -82,6 +110,9 @@ public abstract class BookView extends ViewPart {
 
     private void top(Composite parent) {
         line = new TopLine(parent);
+        if (!sideLabel(false).isEmpty()) {
+            side = line.button(sideLabel(false), "Shows the answer from the other side.", this::turn);
+        }
         reply = line.button("Copy a &reply", "Copies the answer, short enough for a chat.", this::copyReply);
     }
 
@@ -99,9 +130,20 @@ public abstract class BookView extends ViewPart {
             return;
         }
         shown = newer;
-        line.say(newer.heading());
-        tree.show(newer.nodes());
-        line.let(reply, !newer.reply().isEmpty());
+        Optional<Aside> other = aside ? newer.aside() : Optional.empty();
+        line.say(other.map(Aside::heading).orElse(newer.heading()));
+        tree.head(other.map(Aside::columns).orElse(columns.stream().map(Column::title).toList()));
+        tree.show(other.map(Aside::nodes).orElse(newer.nodes()));
+        line.let(reply, !other.map(Aside::reply).orElse(newer.reply()).isEmpty());
+        if (side != null) {
+            side.setText(sideLabel(other.isPresent()));
+            line.let(side, newer.aside().isPresent());
+        }
+    }
+
+    private void turn() {
+        aside = !aside;
+        show(shown);
     }
 
     /** The rows as they are shown. */
@@ -127,7 +169,8 @@ public abstract class BookView extends ViewPart {
 
     private void copyReply() {
         Clipboard clipboard = new Clipboard(getSite().getShell().getDisplay());
-        clipboard.setContents(new Object[] { shown.reply() }, new Transfer[] { TextTransfer.getInstance() });
+        clipboard.setContents(new Object[] { (aside ? shown.aside() : Optional.<Aside>empty()).map(Aside::reply)
+                .orElse(shown.reply()) }, new Transfer[] { TextTransfer.getInstance() });
         clipboard.dispose();
     }
 
