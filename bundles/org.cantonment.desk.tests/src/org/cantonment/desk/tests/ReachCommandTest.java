@@ -144,7 +144,7 @@ class ReachCommandTest {
     @Test
     void boxesThatOpenMostForTheirMoneyComeFirst() {
         book("ombra.shelf", "shelf of Ombra\n4 Tank\n5 Foot\n");
-        assertEquals(List.of("Ombra: 3 of the 3 boxes on sale bring more within reach by themselves, by prices of 2031-07-01"
+        assertEquals(List.of("Ombra: 3 of 3 boxes on sale bring more within reach by themselves, by prices of 2031-07-01"
                 + " (as asked).", "Five on foot (F-5), 6.00 EUR from Works: 1 more.", "  Mob, at least: The Dyke War.",
                 "One tank (T-1), 12.00 EUR from Works: 2 more.", "  Tank company, at least: The Reed Year, The Dyke War.",
                 "Three tanks (T-3), 30.00 EUR from Works: 2 more.",

@@ -15,13 +15,12 @@ public final class BoxesText {
         this.answer = answer;
     }
 
-    /** "Ombra: each of 7 boxes of 94 on sale would bring more within reach, by prices of 2031-11-03 (as asked)." */
+    /** "Ombra: 7 of 94 boxes on sale bring more within reach by themselves, by prices of 2031-11-03 (as asked)." */
     public String heading() {
         int count = answer.rows().size();
-        return answer.title() + ": " + (count == 0 ? "none" : count == 1 ? "one" : count) + " of the " + answer.boxes()
-                + " boxes on sale " + (count > 1 ? "bring" : "brings") + " more within reach by "
-                + (count > 1 ? "themselves" : "itself") + ReachText.asKnown(answer.when()) + ", by prices of "
-                + answer.shops().day() + " (" + answer.shops().why() + ").";
+        return answer.title() + ": " + (count == 0 ? "none" : count) + " of " + answer.boxes() + " boxes on sale "
+                + (count > 1 ? "bring more within reach by themselves" : "brings more within reach by itself")
+                + ReachText.asKnown(answer.when()) + ", by prices of " + answer.shops().day() + " (" + answer.shops().why() + ").";
     }
 
     /** All of it, those first that open most for their money. */

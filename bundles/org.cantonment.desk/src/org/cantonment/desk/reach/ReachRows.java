@@ -14,7 +14,7 @@ public final class ReachRows {
     public static final List<String> COLUMNS = List.of("Formation", "Era", "At least", "At most", "Money",
             "What is missing");
     /** What stands in the columns where the rows are boxes. */
-    public static final List<String> BOX_COLUMNS = List.of("Box", "Opens", "Price", "From", "", "Formations");
+    public static final List<String> BOX_COLUMNS = List.of("Box", "Code", "Opens", "Price", "From", "Formations");
 
     private ReachRows() {
     }
@@ -51,8 +51,13 @@ public final class ReachRows {
 
     /** One row for each box that opens anything; a row opens into the formations. */
     public static List<Row> of(BoxesAnswer answer) {
-        return answer.rows().stream().map(box -> new Row(List.of(box.name(), String.valueOf(box.opened().size()),
-                Cash.text(box.price()), box.seller(), "", String.join("; ", box.words())), false,
-                box.words().stream().map(one -> Row.of("", "", "", "", "", one)).toList())).toList();
+        return answer.rows().stream().map(ReachRows::row).toList();
+    }
+
+    private static Row row(BoxRow box) {
+        List<Row> parts = box.words().size() == 1 ? List.of()
+                : box.words().stream().map(one -> Row.of("", "", "", "", "", one)).toList();
+        return new Row(List.of(box.title(), box.code(), String.valueOf(box.opened().size()), Cash.text(box.price()),
+                box.seller(), String.join("; ", box.words())), false, parts);
     }
 }

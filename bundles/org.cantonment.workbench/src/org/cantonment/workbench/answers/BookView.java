@@ -137,6 +137,7 @@ public abstract class BookView extends ViewPart {
         line.let(reply, !other.map(Aside::reply).orElse(newer.reply()).isEmpty());
         if (side != null) {
             side.setText(sideLabel(other.isPresent()));
+            side.requestLayout();
             line.let(side, newer.aside().isPresent());
         }
     }
