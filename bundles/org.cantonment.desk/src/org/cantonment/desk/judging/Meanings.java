@@ -125,9 +125,32 @@ public final class Meanings {
     /** The family of each piece type, and of each family the one it lies in. */
     synchronized Map<Id, Id> kin() {
         if (kin == null) {
-            kin = AtHand.kin(ranges);
+            kin = Map.copyOf(AtHand.kin(ranges));
         }
         return kin;
+    }
+
+    /**
+     * Takes over what other meanings have worked out from the same ranges and shelves, so that what is equal is the same
+     * object and is told so at a glance.
+     */
+    void takeOver(Meanings others) {
+        if (!sameObjects(ranges, others.ranges)) {
+            return;
+        }
+        Map<Id, Id> known = others.kin();
+        synchronized (this) {
+            kin = known;
+        }
+        if (sameObjects(shelves, others.shelves)) {
+            Map<Id, Optional<Holdings>> counted;
+            synchronized (others.atHand) {
+                counted = Map.copyOf(others.atHand);
+            }
+            synchronized (atHand) {
+                atHand.putAll(counted);
+            }
+        }
     }
 
     /** Whether nothing that a list's case is made of differs from what it was in those meanings. */

@@ -111,6 +111,10 @@ public final class LeastChange {
                 }
                 continue;
             }
+            if (item.expansion().foresee()) {
+                put(item.expansion());
+                continue;
+            }
             looked++;
             State child = item.expansion().take();
             put(item.expansion());
@@ -184,13 +188,13 @@ public final class LeastChange {
             return new Look(state, null, 0, null);
         }
         Draft draft = new Draft(board, state);
-        Verdict verdict = Judge.judge(now, draft.list(), situation);
+        Verdict verdict = Judge.bare(draft.list(), board.parts().stream().map(draft::layout).toList(), situation);
         Needs needs = new Needs(board, state, draft);
         Set<Id> lacking = stock.lacking(draft.list(), verdict.legal());
         if (verdict.legal() && lacking.isEmpty()) {
             long exact = state.exact(draft);
             return new Look(state, new Answer(draft.actions(), Cost.moved(exact), Cost.units(exact), draft.list(),
-                    verdict), exact, null);
+                    Judge.judge(now, draft.list(), situation)), exact, null);
         }
         List<Need> all = needs.of(verdict);
         if (!lacking.isEmpty()) {
