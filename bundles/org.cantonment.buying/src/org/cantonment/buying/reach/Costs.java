@@ -16,11 +16,9 @@ import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
-import org.cantonment.buying.solve.Column;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Programme;
-import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
@@ -41,7 +39,7 @@ public final class Costs {
 
     private static final Id NAME = Id.of("formation");
     private static final String TITLE = "this formation";
-    /** A question that takes more work than this is given up, and the best is told that was found. */
+    /** The planner gives up sooner than it would for a player's lists. */
     private static final Limits LIMITS = new Limits(60_000, 50_000);
 
     private final Market market;
@@ -65,11 +63,11 @@ public final class Costs {
         if (cancel.cancelled()) {
             return Cost.unknown();
         }
-        Roster roster = new Roster(asked.known(), asked.formation(), asked.strength());
+        Roster roster = new Roster(asked, Trying.WHAT_STANDS_LATE);
         Formulation formulation = new Formulation(question(new Filling(List.of(), roster.atMost()), asked), roster.sought(0));
         Outcome outcome = known.get(formulation.programme());
         if (outcome == null) {
-            outcome = solve(formulation.programme(), cancel);
+            outcome = Trying.WHAT_STANDS_LATE.solve(formulation.programme(), cancel);
             if (!cancel.cancelled()) {
                 known.put(formulation.programme(), outcome);
             }
@@ -88,18 +86,6 @@ public final class Costs {
         return market.wares().stream().map(Ware::load).anyMatch(load -> load.stacks().stream().map(Stack::what)
                 .anyMatch(types::contains) || load.frames().stream().flatMap(frames -> frames.ways().stream())
                         .flatMap(way -> way.gives().keySet().stream()).anyMatch(types::contains));
-    }
-
-    /** Where one order of questions does not come to an end, another may. */
-    private static Outcome solve(Programme programme, CancelToken cancel) {
-        Outcome one = Solver.solve(programme, LIMITS, cancel, Progress.SILENT);
-        if (one.state() != Outcome.State.STOPPED || cancel.cancelled()) {
-            return one;
-        }
-        List<Column> columns = programme.columns().stream().map(column -> new Column(column.name(), column.cost(),
-                column.lower(), column.upper(), column.rank() == Roster.RANK ? 0 : column.rank())).toList();
-        Outcome other = Solver.solve(new Programme(columns, programme.rows()), LIMITS, cancel, Progress.SILENT);
-        return other.state() == Outcome.State.STOPPED && (!other.found() || one.cost() <= other.cost()) ? one : other;
     }
 
     private Question question(Filling filling, Asked asked) {

@@ -16,14 +16,11 @@ import org.cantonment.buying.market.Market;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.reach.Near.Missing;
-import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Programme;
-import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.likeness.Accepted;
@@ -44,8 +41,6 @@ import org.cantonment.stock.turnout.Turnout;
 public final class Reach {
 
     private static final Id NAME = Id.of("formation");
-    /** A question that takes more work than this is given up, and the best is told that was found. */
-    private static final Limits LIMITS = new Limits(400_000, 50_000);
 
     private final Catalogue catalogue;
     private final Supply supply;
@@ -67,7 +62,7 @@ public final class Reach {
      */
     public Optional<Near> near(Asked asked, CancelToken cancel) {
         cancel.check();
-        Roster roster = new Roster(asked.known(), asked.formation(), asked.strength());
+        Roster roster = new Roster(asked, Trying.WHAT_STANDS_FIRST);
         if (!roster.possible()) {
             return Optional.empty();
         }
@@ -109,7 +104,7 @@ public final class Reach {
 
     private Set<Id> useful(Asked asked) {
         Set<Id> types = new HashSet<>();
-        for (Requirement need : new Roster(asked.known(), asked.formation(), asked.strength()).atMost()) {
+        for (Requirement need : new Roster(asked, Trying.WHAT_STANDS_FIRST).atMost()) {
             Accepted accepted = asked.allowance().accepted(catalogue, need.anyOf(), need.unit());
             types.addAll(accepted.types().keySet());
             accepted.standIns().values().forEach(types::addAll);
@@ -127,7 +122,7 @@ public final class Reach {
     private Outcome solve(Programme programme, CancelToken cancel) {
         Outcome outcome = known.get(programme);
         if (outcome == null) {
-            outcome = Solver.solve(programme, LIMITS, cancel, Progress.SILENT);
+            outcome = Trying.WHAT_STANDS_FIRST.solve(programme, cancel);
             cancel.check();
             known.put(programme, outcome);
         }

@@ -30,9 +30,6 @@ final class Roster {
     /** Beyond so many of a thing nobody counts. */
     private static final long ENDLESS = 2_000_000;
 
-    /** What is bought and built is settled first: as a rule that settles who is fielded. */
-    static final int RANK = 2;
-
     /** So many, as columns and besides, and never more than so many. */
     private record Count(Sum sum, long besides, long most) {
 
@@ -56,6 +53,7 @@ final class Roster {
 
     private final Map<Id, Formation> known;
     private final Strength strength;
+    private final Trying trying;
     private final ProgrammeMaker maker = new ProgrammeMaker();
     private final Map<Id, Count> counts = new HashMap<>();
     private final List<Id> downwards = new ArrayList<>();
@@ -64,10 +62,11 @@ final class Roster {
     private final Map<Id, List<Placed>> placed = new LinkedHashMap<>();
     private final Id root;
 
-    Roster(Map<Id, Formation> known, Id root, Strength strength) {
-        this.known = known;
-        this.root = root;
-        this.strength = strength;
+    Roster(Asked asked, Trying trying) {
+        this.known = asked.known();
+        this.root = asked.formation();
+        this.strength = asked.strength();
+        this.trying = trying;
         sort(root, new LinkedHashSet<>());
         for (int i = 0; i < downwards.size(); i++) {
             Formation formation = known.get(downwards.get(i));
@@ -129,7 +128,7 @@ final class Roster {
             Count all = counts.get(formation.id());
             Count left = all;
             for (int r = 0; r < rooms.size(); r++) {
-                Count through = r == rooms.size() - 1 ? left : column(all.most(), 0);
+                Count through = r == rooms.size() - 1 ? left : column(all.most());
                 if (r < rooms.size() - 1) {
                     left = new Count(new Sum().add(1, left.sum()).add(-1, through.sum()), left.besides(), all.most());
                 }
@@ -141,8 +140,8 @@ final class Roster {
         }
     }
 
-    private Count column(long most, long cost) {
-        return new Count(new Sum().add(1, maker.column("", cost, 0, most, RANK)), 0, most);
+    private Count column(long most) {
+        return new Count(new Sum().add(1, maker.column("", 0, 0, most, trying.rank())), 0, most);
     }
 
     private void lay(Formation formation, int billet, Room room, Count times) {
@@ -156,7 +155,7 @@ final class Roster {
                 Math.min(ENDLESS, places * times.most()));
         Count left = all;
         for (int w = 0; w < ways; w++) {
-            Count here = w == ways - 1 ? left : column(all.most(), 0);
+            Count here = w == ways - 1 ? left : column(all.most());
             if (w < ways - 1) {
                 left = new Count(new Sum().add(1, left.sum()).add(-1, here.sum()), left.besides(), all.most());
             }
