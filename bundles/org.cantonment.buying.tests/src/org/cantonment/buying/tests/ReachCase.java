@@ -64,6 +64,10 @@ final class ReachCase {
             formation("Inner", 1, List.of());
         }
         formation("Whole", 1 + random.nextInt(2), nested ? List.of(Id.of("Book", "Inner")) : List.of());
+        for (int b = 0; b < 1 + random.nextInt(3); b++) {
+            shop.box("B" + b, (1 + random.nextInt(3)) + " T" + random.nextInt(types) + ", " + (1 + random.nextInt(2)) + " T"
+                    + random.nextInt(types), (1 + random.nextInt(9)) + ".00");
+        }
     }
 
     Asked asked(Strength strength) {
