@@ -93,9 +93,9 @@ public record Closing(Optional<Shops> shops, Optional<Answer> answer, String why
             lines.add("At least cost: " + Cash.text(plan.total()) + ", " + PlanText.and(orders) + "; by prices of "
                     + shops.get().day() + " (" + shops.get().why() + ")." + (plan.proven() ? "" : " " + PlanText.proof(plan)));
         }
-        List<String> builds = text.builds(plan, 0);
+        List<String> builds = text.builtOfBought(plan);
         if (!builds.isEmpty()) {
-            lines.add("With that to build: " + String.join("; ", builds) + ".");
+            lines.add("To build of that: " + String.join("; ", builds) + ".");
         }
     }
 
