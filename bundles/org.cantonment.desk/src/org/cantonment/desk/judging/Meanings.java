@@ -35,7 +35,7 @@ public final class Meanings {
     private final List<Shelf> shelves;
     private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
 
-    private final Map<Id, Optional<Holdings>> atHand = new HashMap<>();
+    private AtHand atHand;
     private Map<Id, Id> kin;
     private Boolean asksShelves;
 
@@ -115,11 +115,19 @@ public final class Meanings {
                 .map(Era::title).orElse(era.name());
     }
 
-    /** The built pieces that a player has at hand, if any shelf says. */
-    Optional<Holdings> atHand(Id player) {
-        synchronized (atHand) {
-            return atHand.computeIfAbsent(player, id -> AtHand.of(id, ranges, shelves));
+    /** The pieces that a list's player owns when it is played, if any shelf says; only where a rule asks for them. */
+    synchronized Optional<Holdings> atHand(ForceList list) {
+        if (list.player().isEmpty() || !asksShelves()) {
+            return Optional.empty();
         }
+        if (atHand == null) {
+            atHand = new AtHand(this);
+        }
+        return atHand.of(list);
+    }
+
+    private synchronized AtHand counted() {
+        return atHand;
     }
 
     /** The family of each piece type, and of each family the one it lies in. */
@@ -131,7 +139,7 @@ public final class Meanings {
     }
 
     /**
-     * Takes over what other meanings have worked out from the same ranges and shelves, so that what is equal is the same
+     * Takes over what other meanings have worked out from the same books, so that what is equal is the same
      * object and is told so at a glance.
      */
     void takeOver(Meanings others) {
@@ -142,13 +150,11 @@ public final class Meanings {
         synchronized (this) {
             kin = known;
         }
-        if (sameObjects(shelves, others.shelves)) {
-            Map<Id, Optional<Holdings>> counted;
-            synchronized (others.atHand) {
-                counted = Map.copyOf(others.atHand);
-            }
-            synchronized (atHand) {
-                atHand.putAll(counted);
+        if (sameObjects(shelves, others.shelves) && sameObjects(weeks, others.weeks) && sameObjects(inOrder, others.inOrder)
+                && sameObjects(ruleSets, others.ruleSets)) {
+            AtHand counted = others.counted();
+            synchronized (this) {
+                atHand = counted;
             }
         }
     }
@@ -156,7 +162,8 @@ public final class Meanings {
     /** Whether nothing that a list's case is made of differs from what it was in those meanings. */
     boolean sameAround(ForceList list, Meanings others) {
         return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
-                && (!asksShelves() || sameObjects(ranges, others.ranges) && sameObjects(shelves, others.shelves))
+                && (!asksShelves() || sameObjects(ranges, others.ranges) && sameObjects(shelves, others.shelves)
+                        && sameObjects(weeks, others.weeks))
                 && (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
                         others.listsOf(list.player().get())));
     }

@@ -27,7 +27,7 @@ import org.cantonment.desk.reach.ReachRow.Filled;
 import org.cantonment.desk.reach.ReachRow.Missing;
 import org.cantonment.desk.shopping.PlanText;
 import org.cantonment.desk.shopping.Shops;
-import org.cantonment.desk.turnout.Stores;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.CancelToken;

@@ -108,6 +108,16 @@ class FieldingViewsTest {
     }
 
     @Test
+    void whatClosesItAtLeastCostIsTold() {
+        campaign.write("works.range", RANGE + "box Cart-Box \"One cart\"\n  . Scout-Cart\n  . price 4.50\n");
+        openList();
+        Screen.until("what closes it", () -> turnout.rows().stream().anyMatch(row -> row.asText().contains("4.50 EUR")));
+        assertTrue(turnout.rows().get(3).asText().contains("At least cost: 4.50 EUR, 1 One cart from Works; by prices of 2031-03-"),
+                turnout.rows().get(3).asText());
+        Screen.picture("turnout-closing");
+    }
+
+    @Test
     void whatIsTypedIsLookedAtAsItIs() {
         OpenBook list = openList();
         list.select("  . Survey\n");

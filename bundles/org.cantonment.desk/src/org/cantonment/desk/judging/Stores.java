@@ -1,11 +1,10 @@
-package org.cantonment.desk.turnout;
+package org.cantonment.desk.judging;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-import org.cantonment.desk.judging.Meanings;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.Meeting;
 import org.cantonment.domain.campaign.Round;
