@@ -1,6 +1,7 @@
 package org.cantonment.buying.formulate;
 
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 
 import org.cantonment.buying.solve.ProgrammeMaker;
@@ -47,18 +48,29 @@ final class Demands {
         return new Open(asked.asked(), asked.besides(), column);
     }
 
-    /** What stands in a group is as much as must stand there. */
-    void meet(NeedGroup group, Sum standing, ProgrammeMaker maker) {
-        Open asked = open.get(group);
-        if (asked == null && chosen == Formulation.NONE) {
-            maker.atLeast(standing, group.count());
-        } else if (asked == null) {
-            maker.atLeast(standing.add(-group.count(), chosen), 0);
-        } else {
-            standing.add(-1, asked.asked());
-            maker.atLeast(asked.missing() == Formulation.NONE ? standing : standing.add(1, asked.missing()),
-                    asked.besides());
+    /** Whether it is still open what is asked for. */
+    boolean open() {
+        return !open.isEmpty();
+    }
+
+    /** What stands in some groups together is as much as must stand there. */
+    void meet(List<NeedGroup> groups, Sum standing, ProgrammeMaker maker) {
+        long besides = 0;
+        for (NeedGroup group : groups) {
+            Open asked = open.get(group);
+            if (asked != null) {
+                standing.add(-1, asked.asked());
+                besides += asked.besides();
+                if (asked.missing() != Formulation.NONE) {
+                    standing.add(1, asked.missing());
+                }
+            } else if (chosen == Formulation.NONE) {
+                besides += group.count();
+            } else {
+                standing.add(-group.count(), chosen);
+            }
         }
+        maker.atLeast(standing, besides);
     }
 
     /** Adds what a group asks for, missing or not; gives what it asks for besides. */

@@ -1,5 +1,7 @@
 package org.cantonment.buying.formulate;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +50,7 @@ final class FlowRows {
     }
 
     void add() {
-        groups.forEach(this::fill);
+        together().forEach(this::fill);
         int stage = wants.target().stage();
         uses.forEach((type, used) -> {
             Formulation.Supplying supplying = formulation.supply(type, stage, number);
@@ -71,34 +73,49 @@ final class FlowRows {
         }
     }
 
-    private void fill(NeedGroup group) {
+    /** What the very same may fill is filled together, unless it matters what each stands for. */
+    private Collection<List<NeedGroup>> together() {
+        if (wants.target().allowance().oneTable() || !demands.open()) {
+            return groups.stream().map(List::of).toList();
+        }
+        Map<Object, List<NeedGroup>> alike = new LinkedHashMap<>();
+        groups.forEach(group -> alike.computeIfAbsent(group.shared().isEmpty() ? List.of(there(group.free()),
+                formulation.converted(wants, group)) : group, key -> new ArrayList<>()).add(group));
+        return alike.values();
+    }
+
+    private Set<Id> there(Set<Id> types) {
+        Set<Id> there = new TreeSet<>(types);
+        there.removeIf(type -> !formulation.obtainable(type));
+        return there;
+    }
+
+    private void fill(List<NeedGroup> alike) {
+        NeedGroup group = alike.get(0);
+        int most = alike.stream().mapToInt(NeedGroup::count).sum();
         Sum filled = new Sum();
-        Set<Id> free = new TreeSet<>(group.free());
-        free.removeIf(type -> !formulation.obtainable(type));
-        for (Id type : free) {
-            int column = stand(type, group, filled);
+        for (Id type : there(group.free())) {
+            int column = stand(type, most, filled);
             (group.exact().contains(type) ? asItself : asOthers).computeIfAbsent(type, id -> new Sum()).add(1, column);
         }
         formulation.workedOver(wants, group).forEach((given, type) ->
-                asItself.computeIfAbsent(type, id -> new Sum()).add(1, stand(given, group, filled)));
-        group.shared().forEach((line, types) -> share(line, types, group, filled));
-        demands.meet(group, filled, maker);
+                asItself.computeIfAbsent(type, id -> new Sum()).add(1, stand(given, most, filled)));
+        group.shared().forEach((line, types) -> share(line, there(types), group, filled));
+        demands.meet(alike, filled, maker);
     }
 
-    private void share(int line, Set<Id> types, NeedGroup group, Sum filled) {
-        Set<Id> there = new TreeSet<>(types);
-        there.removeIf(type -> !formulation.obtainable(type));
+    private void share(int line, Set<Id> there, NeedGroup group, Sum filled) {
         Share share = new Share(line, there);
         askedBesides.merge(share, demands.ask(group, asked.computeIfAbsent(share, key -> new Sum())), Long::sum);
         for (Id type : there) {
-            int column = stand(type, group, filled);
+            int column = stand(type, group.count(), filled);
             asOthers.computeIfAbsent(type, id -> new Sum()).add(1, column);
             byShare.computeIfAbsent(share, key -> new Sum()).add(1, column);
         }
     }
 
-    private int stand(Id type, NeedGroup group, Sum filled) {
-        int column = maker.column(type + " stands in " + wants.target().id(), 0, 0, group.count(), 4);
+    private int stand(Id type, int most, Sum filled) {
+        int column = maker.column(type + " stands in " + wants.target().id(), 0, 0, most, 4);
         filled.add(1, column);
         uses.computeIfAbsent(type, id -> new Sum()).add(1, column);
         return column;

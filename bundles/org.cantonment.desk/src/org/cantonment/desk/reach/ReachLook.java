@@ -23,6 +23,8 @@ import org.cantonment.stock.ledger.AsOf;
  */
 public record ReachLook(Side formations, Optional<Side> boxes) {
 
+    private static final String RECKONING = " Money is being reckoned\u2026";
+
     /** One side of it; the reply is for a chat. */
     public record Side(String heading, String reply, List<Row> rows) {
         public Side {
@@ -41,11 +43,12 @@ public record ReachLook(Side formations, Optional<Side> boxes) {
             throws Unclear {
         Lookout lookout = Lookout.of(meanings, player, AsOf.NOW, Optional.empty());
         ReachAnswer pieces = lookout.pieces(cancel, Progress.SILENT);
-        meanwhile.accept(new ReachLook(side(pieces), Optional.empty()));
+        Side sofar = new Side(new ReachText(pieces).heading() + RECKONING, side(pieces).reply(), side(pieces).rows());
+        meanwhile.accept(new ReachLook(sofar, Optional.empty()));
         try {
             Shops shops = Shops.of(meanings, Optional.of(player.id()), Errand.of(List.of(), Optional.empty()));
             BoxesAnswer boxes = lookout.boxes(pieces, shops, cancel, Progress.SILENT);
-            meanwhile.accept(new ReachLook(side(pieces), Optional.of(side(boxes))));
+            meanwhile.accept(new ReachLook(sofar, Optional.of(side(boxes))));
             ReachAnswer money = lookout.money(pieces, shops, cancel, Progress.SILENT);
             cancel.check();
             return new ReachLook(side(money), Optional.of(side(boxes)));
