@@ -167,7 +167,7 @@ final class MeaningRows {
     }
 
     private void mean(Id type, Map<Way, Integer> columns) {
-        int means = maker.column(type + " stands for itself in " + tangle.target().id(), 0, 0, 1, 2);
+        int means = maker.column(type + " stands for itself in " + tangle.target().id(), 0, 0, 1, -2);
         Sum others = new Sum();
         long all = 0;
         for (Map.Entry<Way, Integer> one : columns.entrySet()) {
