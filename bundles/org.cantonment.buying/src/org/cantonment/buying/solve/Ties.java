@@ -14,13 +14,15 @@ import org.cantonment.domain.common.Progress;
  */
 final class Ties {
 
-    private static final long WORK = 400_000_000;
+    private static final long WORK = 600_000_000;
 
-    /** So many values of columns of the order make one cost. */
-    private static final long DIGITS = 1L << 24;
+    /** So many values of columns of the order make one cost, to begin with; more while that is easy. */
+    private static final long DIGITS = 1L << 6;
+    private static final long MOST_DIGITS = 1L << 20;
 
     private final CancelToken cancel;
     private final Budget budget;
+    private long nodes;
     private boolean settled = true;
 
     private Ties(Budget budget, CancelToken cancel) {
@@ -79,6 +81,7 @@ final class Ties {
                     limits(part.programme()), cancel, Progress.SILENT);
             Outcome outcome = search.run();
             budget.spend(part.programme(), outcome.pivots());
+            nodes += outcome.nodes();
             settled &= outcome.state() == Outcome.State.PROVEN;
             if (!outcome.found()) {
                 settled = false;
@@ -98,21 +101,25 @@ final class Ties {
     private long[] inOrder(Programme part, int[] order, long[] start) {
         Programme programme = part;
         long[] values = start;
+        long digits = DIGITS;
         int next = 0;
         while (settled && next < order.length) {
             long[] costs = new long[start.length];
             int from = next;
-            long worth = 1;
-            while (next < order.length && worth * width(programme, order[next]) <= DIGITS) {
+            long worth = width(programme, order[next++]);
+            while (next < order.length && worth * width(programme, order[next]) <= digits) {
                 worth *= width(programme, order[next++]);
             }
+            boolean open = worth > 1;
             for (int k = from; k < next; k++) {
                 worth /= width(programme, order[k]);
                 costs[order[k]] = -worth;
             }
-            if (IntStream.range(from, next).anyMatch(k -> width(part, order[k]) > 1)) {
+            if (open) {
+                long before = nodes;
                 values = least(costing(programme, costs), Preference.NONE, values);
                 programme = fixing(programme, order, from, next, values);
+                digits = nodes - before > 8 ? DIGITS : Math.min(MOST_DIGITS, digits * 8);
             }
         }
         return values;
@@ -131,8 +138,8 @@ final class Ties {
         return new Programme(columns, programme.rows());
     }
 
-    /** The programme with a row more: its cost goes no higher. */
-    private static Programme keeping(Programme programme, long most) {
+    /** The programme with two rows more: its cost is what it is known to be at the least. */
+    private static Programme keeping(Programme programme, long cost) {
         int[] costly = IntStream.range(0, programme.columns().size())
                 .filter(j -> programme.columns().get(j).cost() != 0).toArray();
         if (costly.length == 0) {
@@ -140,7 +147,8 @@ final class Ties {
         }
         long[] factors = IntStream.of(costly).mapToLong(j -> -programme.columns().get(j).cost()).toArray();
         List<Row> rows = new ArrayList<>(programme.rows());
-        rows.add(new Row(costly, factors, -most));
+        rows.add(new Row(costly, factors, -cost));
+        rows.add(new Row(costly, IntStream.of(costly).mapToLong(j -> programme.columns().get(j).cost()).toArray(), cost));
         return new Programme(programme.columns(), rows);
     }
 
