@@ -74,10 +74,11 @@ final class Ties {
             settled = false;
             return start;
         }
+        Search.Mode mode = then.isNone() ? Search.Mode.PLAIN : Search.Mode.CUTTING;
         List<long[]> found = new ArrayList<>();
         for (Reduction.Part part : reduction.parts()) {
             long[] from = IntStream.of(part.columns()).mapToLong(j -> start[j]).toArray();
-            Search search = new Search(part.programme(), part.programme().holds(from) ? from : null, Search.Mode.CUTTING,
+            Search search = new Search(part.programme(), part.programme().holds(from) ? from : null, mode,
                     limits(part.programme()), cancel, Progress.SILENT);
             Outcome outcome = search.run();
             budget.spend(part.programme(), outcome.pivots());
