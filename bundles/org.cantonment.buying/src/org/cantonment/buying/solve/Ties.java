@@ -14,7 +14,7 @@ import org.cantonment.domain.common.Progress;
  */
 final class Ties {
 
-    private static final long WORK = 600_000_000;
+    private static final long WORK = 1_200_000_000;
 
     /** So many values of columns of the order make one cost, to begin with; more while that is easy. */
     private static final long DIGITS = 1L << 6;
@@ -81,7 +81,7 @@ final class Ties {
             Search search = new Search(part.programme(), part.programme().holds(from) ? from : null, mode,
                     limits(part.programme()), cancel, Progress.SILENT);
             Outcome outcome = search.run();
-            budget.spend(part.programme(), outcome.pivots());
+            budget.spend(part.programme(), outcome.pivots() + outcome.nodes());
             nodes += outcome.nodes();
             settled &= outcome.state() == Outcome.State.PROVEN;
             if (!outcome.found()) {
