@@ -50,6 +50,11 @@ record Reduction(boolean impossible, long[] fixed, List<Part> parts, List<Draft.
         return new Reduction(false, draft.lower.clone(), parts(draft), draft.substitutes);
     }
 
+    /** How many columns are left. */
+    int columns() {
+        return parts.stream().mapToInt(part -> part.columns().length).sum();
+    }
+
     /** The values of the whole out of those of the parts. */
     long[] whole(List<long[]> values) {
         long[] whole = fixed.clone();

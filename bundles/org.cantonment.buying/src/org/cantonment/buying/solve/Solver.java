@@ -9,6 +9,9 @@ import org.cantonment.domain.common.Progress;
 /** Finds the values of least cost. Holds no state. */
 public final class Solver {
 
+    /** So few columns are searched with all that could be preferred at once. */
+    private static final int FEW = 200;
+
     /** Exchanges spent on values to begin with. */
     private static final long HOPED = 20_000;
 
@@ -22,14 +25,17 @@ public final class Solver {
 
     /**
      * Least cost, and among the values of least cost those that are preferred. The cost is proven first; then, from what was
-     * found, the rest is sought among all values that could be preferred.
+     * found, the rest is sought among all values that could be preferred. Where a programme is much smaller for its cost
+     * alone, as where the same can be bought sooner or later, its cost is sought there.
      */
     public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
             Progress progress) {
-        Reduction reduction = Reduction.of(programme, preference, cancel);
-        Outcome least = solve(programme, reduction, limits, cancel, progress);
+        Reduction keeping = Reduction.of(programme, preference, cancel);
+        Reduction byCost = preference.isNone() ? keeping : Reduction.of(programme, Preference.NONE, cancel);
+        boolean alike = keeping.columns() <= FEW || keeping.columns() * 4 <= byCost.columns() * 5;
+        Outcome least = solve(programme, alike ? keeping : byCost, limits, cancel, progress);
         return least.state() == Outcome.State.PROVEN && !preference.isNone()
-                ? Ties.settle(programme, preference, reduction, least, cancel) : least;
+                ? Ties.settle(programme, preference, keeping, least, cancel) : least;
     }
 
     private static Outcome solve(Programme programme, Reduction reduction, Limits limits, CancelToken cancel,

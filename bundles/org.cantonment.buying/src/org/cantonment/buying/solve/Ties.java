@@ -39,11 +39,21 @@ final class Ties {
                 ties.settled);
     }
 
+    /** Values that lie outside of what the reduction has left stay as they are. */
     private long[] settle(Programme programme, Preference preference, Reduction reduction, long[] least) {
-        List<long[]> values = new ArrayList<>();
+        List<long[]> starts = new ArrayList<>();
         for (Reduction.Part part : reduction.parts()) {
-            long[] start = IntStream.of(part.columns()).mapToLong(j -> least[j]).toArray();
-            values.add(prefer(part.programme(), preference.of(part.columns()), start));
+            starts.add(IntStream.of(part.columns()).mapToLong(j -> least[j]).toArray());
+        }
+        long[] start = reduction.whole(starts);
+        if (!programme.holds(start) || programme.cost(start) != programme.cost(least)) {
+            settled = false;
+            return least;
+        }
+        List<long[]> values = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            Reduction.Part part = reduction.parts().get(i);
+            values.add(prefer(part.programme(), preference.of(part.columns()), starts.get(i)));
         }
         return reduction.whole(values);
     }
