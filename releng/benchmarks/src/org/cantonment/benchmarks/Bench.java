@@ -32,6 +32,10 @@ public final class Bench {
             System.out.println(args[0].equals("folder-ours") ? Folder.ours(folder) : Folder.bare(folder));
             return;
         }
+        if (args.length == 1 && args[0].equals("buying-heap")) {
+            System.out.println(BuyingLimits.heap());
+            return;
+        }
         List<String> wanted = new ArrayList<>(List.of(args));
         Path json = null;
         int at = wanted.indexOf("--json");
@@ -47,7 +51,7 @@ public final class Bench {
 
     private static List<Row> run(List<String> measures) throws IOException {
         List<Row> rows = new ArrayList<>();
-        System.out.printf("%-58s %10s %10s %6s%n", "measure", "ours", "reference", "ratio");
+        System.out.printf("%-62s %10s %10s %6s%n", "measure", "ours", "reference", "ratio");
         for (String measure : measures) {
             Path folder = Files.createTempDirectory("cantonment-bench");
             try {
