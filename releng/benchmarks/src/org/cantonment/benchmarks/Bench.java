@@ -14,8 +14,8 @@ import org.apache.log4j.LogManager;
 
 /** Runs the benchmarks; started by {@code releng/bench}. */
 public final class Bench {
-    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "checks", "visitors", "change", "buying",
-            "cold");
+    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "checks", "visitors", "change",
+            "turnout", "reach", "buying", "cold");
 
     private Bench() {
     }
@@ -73,6 +73,8 @@ public final class Bench {
             case "checks" -> Checks.run();
             case "visitors" -> Visitors.run(folder);
             case "change" -> Change.run();
+            case "turnout" -> Turnouts.run();
+            case "reach" -> Reaches.run();
             case "buying" -> Buying.run();
             case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),
                     Path.of(System.getProperty("cantonment.nothing")), Path.of(System.getProperty("cantonment.list")));
