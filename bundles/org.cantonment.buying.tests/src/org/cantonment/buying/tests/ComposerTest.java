@@ -18,6 +18,7 @@ import org.cantonment.buying.growth.Composer;
 import org.cantonment.buying.growth.Composer.Composed;
 import org.cantonment.buying.growth.Grower;
 import org.cantonment.buying.growth.Growth;
+import org.cantonment.buying.growth.Guide;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
@@ -99,7 +100,7 @@ class ComposerTest {
                     Situation.BARE.withPoints(leastAndLimits[i + 1], Optional.empty()), Allowance.EXACT, leastAndLimits[i],
                     wishes));
         }
-        return Composer.compose(briefs, CancelToken.NEVER);
+        return Composer.compose(briefs, Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
     }
 
     private static Growth grow(Composed composed, String... budgets) {
@@ -150,7 +151,7 @@ class ComposerTest {
     void neverMeansNever() {
         Wish wish = new Wish(Id.of("Shelf/Wish"), "", List.of(new WishFor(Id.of("Shelf/Wish").line(1), Taste.NEVER,
                 List.of(rule("Gun-Car")))), List.of(), List.of(), OptionalInt.empty(), List.of());
-        Composed composed = compose(-1, List.of(wish), 35, 40, 57, 60);
+        Composed composed = compose(-1, List.of(wish), 35, 40, 57, 57);
         assertEquals(List.of(1), composed.without());
     }
 }

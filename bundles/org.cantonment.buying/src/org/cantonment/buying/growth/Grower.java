@@ -32,6 +32,11 @@ import org.joda.money.Money;
 /** Plans purchases over several stages. Holds no state that outlives a question. */
 public final class Grower {
 
+    /** So much work is worth while for a plan; what is found until then is told with its bound. */
+    private static final Limits PLAN = new Limits(400_000, 200_000);
+    /** And for what is told beside it. */
+    private static final Limits BESIDE = new Limits(20_000, 50_000);
+
     private final Question question;
     private final CurrencyUnit currency;
     private final CancelToken cancel;
@@ -50,13 +55,23 @@ public final class Grower {
     }
 
     private Growth grow() {
-        Answer answer = Planner.plan(question, currency, cancel, progress);
+        if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
+            Chooser.Chosen chosen = new Chooser(question, currency, cancel, progress).choose();
+            Growth.Lists lists = chosen.best() ? Growth.Lists.BEST_OF_TRIED : Growth.Lists.GOOD;
+            List<Target> stand = chosen.answer().plan().map(Plan::fielded).orElse(question.targets());
+            return new Grower(question.with(stand), currency, cancel, progress).told(chosen.answer(), lists);
+        }
+        return told(Planner.plan(question, currency, PLAN, cancel, progress), Growth.Lists.GIVEN);
+    }
+
+    private Growth told(Answer answer, Growth.Lists lists) {
         if (answer.plan().isEmpty()) {
-            return new Growth(answer, List.of(), answer.impossible() ? shortfall() : Optional.empty(), Optional.empty(),
+            return new Growth(answer, lists, List.of(), answer.impossible() ? shortfall() : Optional.empty(), Optional.empty(),
                     Optional.empty());
         }
         Plan plan = answer.plan().get();
-        return new Growth(answer, accounts(plan), Optional.empty(), stepwise(), plan.proven() ? advice(plan) : Optional.empty());
+        return new Growth(answer, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven() ? advice(plan)
+                : Optional.empty());
     }
 
     private List<Account> accounts(Plan plan) {
@@ -82,7 +97,7 @@ public final class Grower {
     private Optional<Shortfall> shortfall() {
         for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
             Formulation helped = new Formulation(until(s), s, OptionalLong.empty());
-            Outcome outcome = Solver.solve(helped.programme(), Limits.WIDE, cancel, progress);
+            Outcome outcome = Solver.solve(helped.programme(), PLAN, cancel, progress);
             if (outcome.state() != Outcome.State.PROVEN) {
                 return Optional.empty();
             }
@@ -115,7 +130,7 @@ public final class Grower {
         if (question.stages().size() < 2 || question.shelves().size() > 1) {
             return Optional.empty();
         }
-        Optional<Plan> first = Planner.plan(until(0), currency, cancel, progress).plan();
+        Optional<Plan> first = Planner.plan(until(0), currency, BESIDE, cancel, progress).plan();
         if (first.isEmpty() || !first.get().proven()) {
             return Optional.empty();
         }
@@ -129,7 +144,7 @@ public final class Grower {
         }
         Question rest = new Question(question.market().after(bought), shelf, question.targets(), open(), false,
                 question.atLeast());
-        return Planner.plan(rest, currency, cancel, progress).plan().filter(Plan::proven)
+        return Planner.plan(rest, currency, BESIDE, cancel, progress).plan().filter(Plan::proven)
                 .map(plan -> plan.total().plus(first.get().total()));
     }
 
@@ -138,12 +153,12 @@ public final class Grower {
         if (question.stages().get(0).budget().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Plan> free = Planner.plan(question.with(open(), false), currency, cancel, progress).plan();
+        Optional<Plan> free = Planner.plan(question.with(open(), false), currency, BESIDE, cancel, progress).plan();
         if (free.isEmpty() || !free.get().proven() || !free.get().total().isLessThan(plan.total())) {
             return Optional.empty();
         }
         Formulation helped = new Formulation(question, 0, OptionalLong.of(free.get().total().getAmountMinorLong()));
-        Outcome outcome = Solver.solve(helped.programme(), Limits.WIDE, cancel, progress);
+        Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
         return outcome.state() != Outcome.State.PROVEN ? Optional.empty()
                 : Optional.of(new Advice(Money.ofMinor(currency, outcome.cost()), plan.total().minus(free.get().total())));
     }

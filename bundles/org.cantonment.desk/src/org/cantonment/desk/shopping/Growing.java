@@ -13,6 +13,7 @@ import org.cantonment.buying.growth.Composer;
 import org.cantonment.buying.growth.Composer.Composed;
 import org.cantonment.buying.growth.Grower;
 import org.cantonment.buying.growth.Growth;
+import org.cantonment.buying.growth.Guide;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
@@ -202,8 +203,7 @@ public final class Growing {
 
     private void compose(List<Brief> run, List<Target> targets, Map<Id, ForceList> lists, List<Integer> without) {
         if (!run.isEmpty()) {
-            progress.at(0, 0, "Composing lists");
-            Composed composed = Composer.compose(run, cancel);
+            Composed composed = Composer.compose(run, Guide.of(shops.market(), Shopper.shelf(meanings, player, shops)), cancel, progress);
             targets.addAll(composed.targets());
             lists.putAll(composed.lists());
             without.addAll(composed.without());

@@ -51,8 +51,7 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
 
     static Shopper of(Meanings meanings, Player player, Shops shops, List<Aim> aims, List<String> remarks) {
         String title = ListTitle.player(player.id(), meanings);
-        Supply shelf = Stores.of(meanings, shops.market().catalogue(), meanings.campaignOf(player.id())).at(AsOf.NOW)
-                .of(player.id());
+        Supply shelf = shelf(meanings, player, shops);
         List<String> all = new ArrayList<>(remarks);
         List<Shelf> own = meanings.shelves().stream().filter(one -> one.owners().contains(player.id())).toList();
         if (own.isEmpty()) {
@@ -61,6 +60,11 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
         Supply.of(shops.market().catalogue(), own).findings().stream().map(Finding::message).distinct().limit(MOST_REMARKS)
                 .forEach(all::add);
         return new Shopper(player.id(), title, shelf, aims, all);
+    }
+
+    /** What a player has now, loans reckoned in. */
+    static Supply shelf(Meanings meanings, Player player, Shops shops) {
+        return Stores.of(meanings, shops.market().catalogue(), meanings.campaignOf(player.id())).at(AsOf.NOW).of(player.id());
     }
 
     /** All that is to be fielded, in words: "Nib, rounds 1 and 2". */
