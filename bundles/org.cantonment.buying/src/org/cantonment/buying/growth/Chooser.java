@@ -1,6 +1,7 @@
 package org.cantonment.buying.growth;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,33 +20,36 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
- * Chooses among composed lists. First the foremost list of each stage makes a plan, so that there is one; then all lists are
- * asked about together, for as long as that is worth while; and where that was not enough, one stage after the other is asked
- * about, the others standing still, until none gets better.
+ * Chooses among composed lists. Where there are few, all are asked about together. Where there are many, the foremost list of
+ * each stage makes a beginning; then one stage after the other is asked about, the lists of the others standing, until the
+ * whole gets no cheaper. If what is chosen so does not fit the budgets, the lists are taken that cost least by themselves.
  */
 final class Chooser {
 
-    /** So much work is worth while for all lists together, and for those of one stage. */
-    private static final Limits TOGETHER = new Limits(25_000, 20_000);
-    private static final Limits STAGE = new Limits(6_000, 20_000);
+    private static final int FEW = 36;
+    private static final Limits TOGETHER = new Limits(8_000, 20_000);
+    private static final Limits STAGE = new Limits(1_500, 5_000);
+    private static final Limits FINAL = new Limits(12_000, 20_000);
     private static final int PASSES = 2;
 
     private final Question question;
     private final CurrencyUnit currency;
     private final CancelToken cancel;
     private final Progress progress;
+    private final Stages stages;
     private final TreeMap<Integer, List<Target>> choices = new TreeMap<>();
     private final List<Target> given = new ArrayList<>();
 
     /**
      * What was chosen.
      *
-     * @param chosen one list of each stage where any stood to choose; empty if there is no plan
-     * @param best whether the plan is proven to be the best of all that there was to choose from
+     * @param targets all that are to stand: those given, and one of each choice
+     * @param best whether it is proven that nothing else that there was to choose from costs less
      */
-    record Chosen(Answer answer, Map<Integer, Target> chosen, boolean best) {
+    record Chosen(Answer answer, List<Target> targets, boolean best) {
     }
 
     Chooser(Question question, CurrencyUnit currency, CancelToken cancel, Progress progress) {
@@ -53,6 +57,7 @@ final class Chooser {
         this.currency = currency;
         this.cancel = cancel;
         this.progress = progress;
+        stages = new Stages(question, currency, cancel, Progress.SILENT);
         for (Target target : question.targets()) {
             if (target.choice().isPresent()) {
                 choices.computeIfAbsent(target.stage(), key -> new ArrayList<>()).add(target);
@@ -63,43 +68,33 @@ final class Chooser {
     }
 
     Chosen choose() {
-        Optional<Answer> best = Optional.empty();
-        for (boolean last : new boolean[] {false, true}) {
-            Optional<Map<Integer, Target>> chain = chain(last);
-            if (best.isEmpty() && chain.isPresent()) {
-                best = Optional.of(ask(only(chain.get()), STAGE)).filter(answer -> answer.plan().isPresent());
+        if (question.targets().size() - given.size() <= FEW) {
+            Answer all = Planner.plan(question, currency, TOGETHER, cancel, progress);
+            if (all.impossible() || all.plan().filter(Plan::proven).isPresent()) {
+                return new Chosen(all, all.plan().map(Plan::fielded).orElseGet(() -> with(chain(Map.of()))), true);
             }
         }
-        Answer all = ask(question.targets(), TOGETHER);
-        boolean proven = all.impossible() || all.plan().filter(Plan::proven).isPresent();
-        if (proven || best.isEmpty()) {
-            return new Chosen(all, all.plan().map(this::chosen).orElse(Map.of()), proven);
+        List<Target> lists = with(improved(chain(Map.of())));
+        Answer answer = fixed(lists);
+        if (answer.plan().isEmpty() && !cancel.cancelled()) {
+            lists = with(chain(alone()));
+            answer = fixed(lists);
         }
-        best = all.plan().isPresent() && better(all, best.get()) ? Optional.of(all) : best;
-        Answer found = improved(best.get());
-        return new Chosen(found, chosen(found.plan().orElseThrow()), false);
+        return new Chosen(answer, lists, false);
     }
 
-    private Answer ask(List<Target> targets, Limits limits) {
-        return Planner.plan(question.with(targets), currency, limits, cancel, progress);
+    private Answer fixed(List<Target> lists) {
+        return new Stages(question.with(lists), currency, cancel, progress).plan(FINAL);
     }
 
-    private List<Target> only(Map<Integer, Target> chain) {
+    private List<Target> with(Map<Integer, Target> chain) {
         List<Target> targets = new ArrayList<>(given);
         targets.addAll(chain.values());
+        targets.sort(Comparator.comparingInt(Target::stage));
         return targets;
     }
 
-    private Map<Integer, Target> chosen(Plan plan) {
-        Map<Integer, Target> chosen = new LinkedHashMap<>();
-        plan.fielded().stream().filter(target -> target.choice().isPresent()).forEach(target ->
-                chosen.put(target.stage(), target));
-        return chosen;
-    }
-
-    private static boolean better(Answer one, Answer other) {
-        Plan plan = one.plan().orElseThrow();
-        Plan best = other.plan().orElseThrow();
+    private static boolean better(Plan plan, Plan best) {
         int order = plan.total().compareTo(best.total());
         return order < 0 || order == 0 && (plan.left() < best.left() || plan.left() == best.left() && points(plan) > points(best));
     }
@@ -108,20 +103,24 @@ final class Chooser {
         return plan.fielded().stream().mapToInt(target -> target.choice().map(Target.Choice::points).orElse(0)).sum();
     }
 
-    private Answer improved(Answer from) {
-        Answer best = from;
-        boolean better = true;
+    private Map<Integer, Target> improved(Map<Integer, Target> from) {
+        Map<Integer, Target> best = new TreeMap<>(from);
+        Plan plan = stages.once(with(best), STAGE).plan().orElse(null);
+        boolean better = plan != null;
         for (int pass = 0; pass < PASSES && better; pass++) {
             better = false;
             for (int stage : choices.descendingKeySet()) {
-                if (!cancel.cancelled()) {
-                    Map<Integer, Target> others = chosen(best.plan().orElseThrow());
-                    others.remove(stage);
-                    List<Target> targets = only(others);
-                    targets.addAll(choices.get(stage));
-                    Answer next = ask(targets, STAGE);
-                    if (next.plan().isPresent() && better(next, best)) {
-                        best = next;
+                progress.at(choices.size() - stage, choices.size(), "Choosing lists");
+                Map<Integer, Target> others = new TreeMap<>(best);
+                others.remove(stage);
+                if (!cancel.cancelled() && matters(others, plan)) {
+                    List<Target> targets = with(others);
+                    choices.get(stage).stream().filter(target -> fits(target, others)).forEach(targets::add);
+                    Plan next = stages.once(targets, STAGE).plan().orElse(plan);
+                    if (better(next, plan)) {
+                        plan = next;
+                        next.fielded().stream().map(Target::id).forEach(id -> choices.get(stage).stream()
+                                .filter(target -> target.id().equals(id)).forEach(target -> best.put(stage, target)));
                         better = true;
                     }
                 }
@@ -130,36 +129,51 @@ final class Chooser {
         return best;
     }
 
-    /** One list for each stage, each of which may follow the one before: the foremost, or the hindmost. */
-    private Optional<Map<Integer, Target>> chain(boolean hindmost) {
-        Map<Integer, List<Target>> open = new TreeMap<>();
+    /** Whether another list of a stage could make it cheaper: not where the others alone cost as much. */
+    private boolean matters(Map<Integer, Target> others, Plan plan) {
+        return plan.total().isPositive() && stages.once(with(others), STAGE).bound()
+                .filter(bound -> !bound.isLessThan(plan.total())).isEmpty();
+    }
+
+    private static boolean fits(Target target, Map<Integer, Target> others) {
+        Target before = others.get(target.stage() - 1);
+        Target next = others.get(target.stage() + 1);
+        return (before == null || mayFollow(target, before)) && (next == null || mayFollow(next, target));
+    }
+
+    private static boolean mayFollow(Target target, Target before) {
+        return target.choice().orElseThrow().after().map(after -> after.contains(before.id())).orElse(true);
+    }
+
+    /** What each list costs by itself. */
+    private Map<Id, Money> alone() {
+        Map<Id, Money> alone = new LinkedHashMap<>();
+        choices.values().stream().flatMap(List::stream).forEach(target -> stages.once(List.of(target), STAGE).plan()
+                .ifPresent(plan -> alone.put(target.id(), plan.total())));
+        return alone;
+    }
+
+    /** One list for each stage, each of which may follow the one before: the cheapest, or the foremost. */
+    private Map<Integer, Target> chain(Map<Id, Money> costs) {
+        TreeMap<Integer, List<Target>> open = new TreeMap<>();
         Set<Id> before = new HashSet<>();
         for (Map.Entry<Integer, List<Target>> stage : choices.entrySet()) {
             Set<Id> reached = before;
-            List<Target> here = stage.getValue().stream().filter(target -> follows(target, reached)).toList();
-            if (here.isEmpty()) {
-                return Optional.empty();
-            }
-            open.put(stage.getKey(), here);
+            open.put(stage.getKey(), stage.getValue().stream().filter(target -> target.choice().orElseThrow().after()
+                    .map(after -> after.stream().anyMatch(reached::contains)).orElse(true)).toList());
             before = new HashSet<>();
-            for (Target target : here) {
+            for (Target target : open.get(stage.getKey())) {
                 before.add(target.id());
             }
         }
         Map<Integer, Target> chain = new TreeMap<>();
-        Optional<Target> next = Optional.empty();
-        for (int stage : new TreeMap<>(open).descendingKeySet()) {
-            List<Target> here = open.get(stage);
-            Optional<Set<Id>> after = next.filter(one -> one.stage() == stage + 1).flatMap(one -> one.choice().orElseThrow().after());
-            List<Target> fit = here.stream().filter(target -> after.isEmpty() || after.get().contains(target.id())).toList();
-            Target one = fit.get(hindmost ? fit.size() - 1 : 0);
-            chain.put(stage, one);
-            next = Optional.of(one);
+        for (int stage : open.descendingKeySet()) {
+            Target next = chain.get(stage + 1);
+            Comparator<Target> cheap = Comparator.comparing((Target one) -> costs.containsKey(one.id()) ? 0 : 1)
+                    .thenComparing(one -> costs.getOrDefault(one.id(), Money.zero(currency)));
+            open.get(stage).stream().filter(target -> next == null || mayFollow(next, target)).min(cheap)
+                    .ifPresent(target -> chain.put(stage, target));
         }
-        return Optional.of(chain);
-    }
-
-    private static boolean follows(Target target, Set<Id> before) {
-        return target.choice().orElseThrow().after().map(after -> after.stream().anyMatch(before::contains)).orElse(true);
+        return chain;
     }
 }

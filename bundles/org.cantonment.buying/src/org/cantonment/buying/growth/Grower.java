@@ -58,10 +58,9 @@ public final class Grower {
         if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
             Chooser.Chosen chosen = new Chooser(question, currency, cancel, progress).choose();
             Growth.Lists lists = chosen.best() ? Growth.Lists.BEST_OF_TRIED : Growth.Lists.GOOD;
-            List<Target> stand = chosen.answer().plan().map(Plan::fielded).orElse(question.targets());
-            return new Grower(question.with(stand), currency, cancel, progress).told(chosen.answer(), lists);
+            return new Grower(question.with(chosen.targets()), currency, cancel, progress).told(chosen.answer(), lists);
         }
-        return told(Planner.plan(question, currency, PLAN, cancel, progress), Growth.Lists.GIVEN);
+        return told(new Stages(question, currency, cancel, progress).plan(PLAN), Growth.Lists.GIVEN);
     }
 
     private Growth told(Answer answer, Growth.Lists lists) {
@@ -144,7 +143,7 @@ public final class Grower {
         }
         Question rest = new Question(question.market().after(bought), shelf, question.targets(), open(), false,
                 question.atLeast());
-        return Planner.plan(rest, currency, BESIDE, cancel, progress).plan().filter(Plan::proven)
+        return new Stages(rest, currency, cancel, progress).plan(BESIDE).plan().filter(Plan::proven)
                 .map(plan -> plan.total().plus(first.get().total()));
     }
 
@@ -153,7 +152,7 @@ public final class Grower {
         if (question.stages().get(0).budget().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Plan> free = Planner.plan(question.with(open(), false), currency, BESIDE, cancel, progress).plan();
+        Optional<Plan> free = new Stages(question.with(open(), false), currency, cancel, progress).plan(BESIDE).plan();
         if (free.isEmpty() || !free.get().proven() || !free.get().total().isLessThan(plan.total())) {
             return Optional.empty();
         }

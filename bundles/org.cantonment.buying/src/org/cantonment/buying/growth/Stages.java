@@ -1,0 +1,100 @@
+package org.cantonment.buying.growth;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.cantonment.buying.market.Market;
+import org.cantonment.buying.plan.Answer;
+import org.cantonment.buying.plan.Plan;
+import org.cantonment.buying.plan.Planner;
+import org.cantonment.buying.plan.Question;
+import org.cantonment.buying.plan.Stage;
+import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.solve.Limits;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Id;
+import org.cantonment.domain.common.Progress;
+import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.supply.Supply;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/**
+ * Plans that are made in stages. What all of it would cost if it were bought at once is soon known, and nothing that is
+ * bought by and by costs less: the same goods then pay postage more often, and a budget only forbids. So the boxes of that
+ * plan are tried first, each when it is wanted; if they cost no more than at once, that plan is proven, and only otherwise
+ * are all boxes in all stages searched.
+ */
+final class Stages {
+
+    /** So much work is worth while for what is bought at once, and for its boxes in stages. */
+    static final Limits ONCE = new Limits(20_000, 20_000);
+
+    private final Question question;
+    private final CurrencyUnit currency;
+    private final CancelToken cancel;
+    private final Progress progress;
+
+    Stages(Question question, CurrencyUnit currency, CancelToken cancel, Progress progress) {
+        this.question = question;
+        this.currency = currency;
+        this.cancel = cancel;
+        this.progress = progress;
+    }
+
+    /**
+     * The plan of least cost.
+     *
+     * @param work what is worth while where the boxes of the plan at once will not do
+     */
+    Answer plan(Limits work) {
+        if (question.stages().size() < 2) {
+            return Planner.plan(question, currency, work, cancel, progress);
+        }
+        Answer once = once(question.targets(), ONCE);
+        Optional<Plan> near = once.plan().flatMap(plan -> Planner.plan(question.with(only(plan)), currency, ONCE, cancel,
+                progress).plan());
+        Optional<Money> floor = once.bound().filter(bound -> !rebuilt());
+        if (near.isPresent() && floor.filter(near.get().total()::equals).isPresent()) {
+            Plan plan = told(near.get(), floor.get(), near.get().settled() && once.plan().get().settled());
+            return new Answer(Optional.of(plan), false, floor, once.findings());
+        }
+        Answer all = Planner.plan(question, currency, work, cancel, progress);
+        if (near.isEmpty() || all.plan().filter(plan -> plan.proven() || !near.get().total().isLessThan(plan.total())).isPresent()) {
+            return all;
+        }
+        Money bound = all.bound().filter(one -> floor.isEmpty() || floor.get().isLessThan(one)).or(() -> floor)
+                .orElse(near.get().bound());
+        return new Answer(Optional.of(told(near.get(), bound, false)), false, Optional.of(bound), all.findings());
+    }
+
+    /** What is built anew for each stage can do more in several stages than at once. */
+    private boolean rebuilt() {
+        return question.shelves().stream().anyMatch(Stages::rebuilt)
+                || question.market().wares().stream().anyMatch(ware -> rebuilt(ware.load()));
+    }
+
+    private static boolean rebuilt(Supply supply) {
+        return supply.frames().stream().anyMatch(frames -> frames.fixing() == Fixing.LOOSE_AT_BENCH);
+    }
+
+    private static Plan told(Plan plan, Money bound, boolean settled) {
+        return new Plan(plan.purchases(), plan.orders(), plan.buildings(), plan.conversions(), plan.fielded(), plan.turnouts(),
+                plan.leftovers(), plan.total(), !bound.isLessThan(plan.total()), settled, bound);
+    }
+
+    /** All of it bought at once, with no end of money and time. */
+    Answer once(List<Target> targets, Limits limits) {
+        List<Target> now = targets.stream().map(one -> new Target(one.id(), one.title(), one.person(), 0, one.needs(),
+                one.allowance(), one.choice().map(choice -> new Target.Choice(choice.of(), choice.points(), Optional.empty()))))
+                .toList();
+        return Planner.plan(new Question(question.market(), question.shelves(), now, List.of(Stage.OPEN), false,
+                question.atLeast()), currency, limits, cancel, progress);
+    }
+
+    private Market only(Plan plan) {
+        Set<Id> boxes = plan.boxes().keySet();
+        return question.market().without(question.market().byBox().keySet().stream().filter(box -> !boxes.contains(box)).toList());
+    }
+}
