@@ -2,6 +2,7 @@ package org.cantonment.buying.growth;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +32,10 @@ final class Chooser {
 
     private static final int FEW = 36;
     private static final Limits TOGETHER = new Limits(8_000, 20_000);
-    private static final Limits STAGE = new Limits(1_500, 5_000);
+    private static final Limits STAGE = new Limits(3_000, 5_000);
     private static final Limits FINAL = new Limits(12_000, 20_000);
     private static final int PASSES = 2;
+    private static final int TRIED = 5;
 
     private final Question question;
     private final CurrencyUnit currency;
@@ -42,6 +44,8 @@ final class Chooser {
     private final Stages stages;
     private final TreeMap<Integer, List<Target>> choices = new TreeMap<>();
     private final List<Target> given = new ArrayList<>();
+    private final Map<Id, Map<Set<Id>, Integer>> needs = new HashMap<>();
+    private final Guide guide;
 
     /**
      * What was chosen.
@@ -58,6 +62,7 @@ final class Chooser {
         this.cancel = cancel;
         this.progress = progress;
         stages = new Stages(question, currency, cancel, Progress.SILENT);
+        guide = Guide.of(question.market(), question.shelves().get(0));
         for (Target target : question.targets()) {
             if (target.choice().isPresent()) {
                 choices.computeIfAbsent(target.stage(), key -> new ArrayList<>()).add(target);
@@ -114,14 +119,15 @@ final class Chooser {
                 Map<Integer, Target> others = new TreeMap<>(best);
                 others.remove(stage);
                 if (!cancel.cancelled() && matters(others, plan)) {
-                    List<Target> targets = with(others);
-                    choices.get(stage).stream().filter(target -> fits(target, others)).forEach(targets::add);
-                    Plan next = stages.once(targets, STAGE).plan().orElse(plan);
-                    if (better(next, plan)) {
-                        plan = next;
-                        next.fielded().stream().map(Target::id).forEach(id -> choices.get(stage).stream()
-                                .filter(target -> target.id().equals(id)).forEach(target -> best.put(stage, target)));
-                        better = true;
+                    for (Target one : promising(stage, others, best.get(stage))) {
+                        Map<Integer, Target> tried = new TreeMap<>(others);
+                        tried.put(stage, one);
+                        Optional<Plan> next = stages.once(with(tried), STAGE).plan();
+                        if (next.isPresent() && better(next.get(), plan)) {
+                            plan = next.get();
+                            best.put(stage, one);
+                            better = true;
+                        }
                     }
                 }
             }
@@ -133,6 +139,33 @@ final class Chooser {
     private boolean matters(Map<Integer, Target> others, Plan plan) {
         return plan.total().isPositive() && stages.once(with(others), STAGE).bound()
                 .filter(bound -> !bound.isLessThan(plan.total())).isEmpty();
+    }
+
+    /** Lists of a stage that need least beyond what is there and what the others need, by about what that costs. */
+    private List<Target> promising(int stage, Map<Integer, Target> others, Target now) {
+        Map<Set<Id>, Integer> there = new HashMap<>();
+        with(others).forEach(target -> needs(target).forEach((types, count) -> there.merge(types, count, Math::max)));
+        Map<Id, Long> extra = new HashMap<>();
+        List<Target> fit = choices.get(stage).stream().filter(target -> target != now && fits(target, others)).toList();
+        for (Target target : fit) {
+            long money = 0;
+            for (Map.Entry<Set<Id>, Integer> need : needs(target).entrySet()) {
+                int has = Math.max(there.getOrDefault(need.getKey(), 0), guide.own(need.getKey()));
+                money += guide.price(need.getKey()) * Math.max(0, need.getValue() - has);
+            }
+            extra.put(target.id(), money);
+        }
+        return fit.stream().sorted(Comparator.comparingLong((Target target) -> extra.get(target.id()))
+                .thenComparing(target -> -target.choice().orElseThrow().points()).thenComparing(Target::id)).limit(TRIED).toList();
+    }
+
+    private Map<Set<Id>, Integer> needs(Target target) {
+        return needs.computeIfAbsent(target.id(), id -> {
+            Map<Set<Id>, Integer> needed = new HashMap<>();
+            target.needs().forEach(need -> needed.merge(guide.types(need.anyOf(), need.unit().orElse(need.entry()),
+                    target.allowance()), need.count(), Integer::sum));
+            return needed;
+        });
     }
 
     private static boolean fits(Target target, Map<Integer, Target> others) {

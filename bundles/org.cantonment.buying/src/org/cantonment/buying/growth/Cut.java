@@ -36,14 +36,25 @@ final class Cut {
     private final boolean points;
     private final long most;
     private final Lack lack;
+    private final boolean advice;
 
     private Cut(LimitLine line, Selector one, Selector other, boolean points, long most, Lack lack) {
+        this(line, one, other, points, most, lack, false);
+    }
+
+    private Cut(LimitLine line, Selector one, Selector other, boolean points, long most, Lack lack, boolean advice) {
         this.line = line;
         this.one = one;
         this.other = other;
         this.points = points;
         this.most = most;
         this.lack = lack;
+        this.advice = advice;
+    }
+
+    /** The same as advice: a list that does not keep it is legal all the same. */
+    Cut advice() {
+        return new Cut(line, one, other, points, most, lack, true);
     }
 
     /** A line as a cut; empty if it asks for something that cannot be counted here. */
@@ -117,11 +128,6 @@ final class Cut {
         return Optional.empty();
     }
 
-    /** What says it. */
-    Id rule() {
-        return line.id();
-    }
-
     /** Counts one more, at its place in the sums, which has room for two. */
     void add(Choice choice, long worth, int support, long[] sums, int at) {
         if (one.takes(choice.index()) || one.takesSupport(support)) {
@@ -132,9 +138,14 @@ final class Cut {
         }
     }
 
-    /** Whether it is not kept whatever is added. */
+    /** Whether a list is refused for it. */
+    boolean binding() {
+        return !advice;
+    }
+
+    /** Whether a list is refused for it whatever is added. */
     boolean broken(long[] sums, int at) {
-        return sums[at] > most;
+        return !advice && sums[at] > most;
     }
 
     /** By how much it is not kept; 0 if it is. */

@@ -80,10 +80,19 @@ final class Drafter {
             complete &= bucket.empty() && bucket.complete();
             buckets.pollFirstEntry();
         }
-        done.sort(Comparator.comparingInt((Draft one) -> -Long.bitCount(one.load().traits() & larder.likedTraits()))
+        done.sort(Comparator.comparingLong(this::against).thenComparingInt((Draft one) -> -Long.bitCount(one.load().traits() & larder.likedTraits()))
                 .thenComparingLong(one -> one.load().money()).thenComparingLong(one -> -one.load().points())
                 .thenComparingInt(one -> one.troops().size()).thenComparing(Draft::key));
         return done;
+    }
+
+    /** How much of what was learned a draft does not keep: of a finished one, of advice. */
+    private long against(Draft draft) {
+        long lacking = 0;
+        for (int c = 0; c < cuts.size(); c++) {
+            lacking += Math.min(6, cuts.get(c).lacks(draft.load().sums(), 2 * c, draft.load().points()));
+        }
+        return lacking;
     }
 
     /** Whether the drafts are all that there are, but for those that were cut off. */
@@ -98,7 +107,7 @@ final class Drafter {
             return false;
         }
         for (int c = 0; c < cuts.size(); c++) {
-            if (cuts.get(c).lacks(draft.load().sums(), 2 * c, draft.load().points()) > 0) {
+            if (cuts.get(c).binding() && cuts.get(c).lacks(draft.load().sums(), 2 * c, draft.load().points()) > 0) {
                 return false;
             }
         }

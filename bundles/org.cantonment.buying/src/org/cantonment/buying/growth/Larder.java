@@ -57,6 +57,8 @@ final class Larder {
     private final Set<Id> first = new TreeSet<>();
     private final Set<String> options = new HashSet<>();
     private final int liked;
+    private final Map<Integer, Boolean> allowed = new HashMap<>();
+    private List<FormationView> formations;
     private boolean complete = true;
 
     /**
@@ -89,6 +91,10 @@ final class Larder {
 
     /** Whether something may be taken: by the rules, the wishes, and what was learned. */
     boolean may(Choice choice) {
+        return allowed.computeIfAbsent(choice.index(), key -> permitted(choice));
+    }
+
+    private boolean permitted(Choice choice) {
         return choice.permission().allowed() && !named(choice, never) && !lessons.leavesOut(choice)
                 && (last || !once(choice)) && (choice.sides().isEmpty() || brief.situation().side().isEmpty()
                         || choice.sides().contains(brief.situation().side().get()))
@@ -107,11 +113,9 @@ final class Larder {
 
     /** The formations that may stand by themselves. */
     List<FormationView> formations() {
-        List<FormationView> formations = new ArrayList<>();
-        for (Choice choice : brief.ruling().choices()) {
-            if (choice instanceof FormationView formation && may(formation)) {
-                formations.add(formation);
-            }
+        if (formations == null) {
+            formations = brief.ruling().choices().stream().filter(FormationView.class::isInstance).filter(this::may)
+                    .map(FormationView.class::cast).toList();
         }
         return formations;
     }

@@ -74,6 +74,20 @@ final class Lessons {
         return limit == null ? brief.ruling().title(rule.card()) : limit.title();
     }
 
+    /** Learns from what is unwise about a legal list: what can be counted of it is avoided where that is possible. */
+    boolean learnAdvice(Verdict verdict) {
+        boolean learned = false;
+        for (Finding finding : verdict.findings(Severity.CAUTION)) {
+            LimitLine line = finding.rule().map(lines::get).orElse(null);
+            if (line != null && limits.get(line.id()).conditions().isEmpty() && told.add(line.id())) {
+                Optional<Cut> cut = Cut.of(line, brief);
+                cut.ifPresent(one -> cuts.add(one.advice()));
+                learned |= cut.isPresent();
+            }
+        }
+        return learned;
+    }
+
     private boolean rule(Finding finding) {
         LimitLine line = finding.rule().map(lines::get).orElse(null);
         if (line == null || !limits.get(line.id()).conditions().isEmpty() || !told.add(line.id())) {

@@ -1,14 +1,18 @@
 package org.cantonment.buying.growth;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.buying.growth.Composer.Miss;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.rules.Judge;
@@ -28,13 +32,15 @@ final class StageLists {
      * A legal list.
      *
      * @param points as the judge reckons them
+     * @param cautions how many things the judge finds unwise about it
      * @param needs what it needs, as in its brief
      */
-    record Legal(Draft draft, ForceList list, long points, Map<List<Id>, Integer> needs) {
+    record Legal(Draft draft, ForceList list, long points, int cautions, Map<List<Id>, Integer> needs) {
 
-        /** Whether another one needs as much or more of everything, has no more points, and is liked no more. */
+        /** Whether another one needs as much or more of everything, has no more points,
+         *  is no wiser and liked no more. */
         boolean betters(Legal other) {
-            return points >= other.points && needs.entrySet().stream().allMatch(one ->
+            return points >= other.points && cautions <= other.cautions && needs.entrySet().stream().allMatch(one ->
                     other.needs.getOrDefault(one.getKey(), 0) >= one.getValue())
                     && (other.draft.load().traits() & ~draft.load().traits()) == 0;
         }
@@ -46,6 +52,7 @@ final class StageLists {
     private final CancelToken cancel;
     private final Lessons lessons;
     private final List<Legal> legal = new ArrayList<>();
+    private final Set<String> judged = new HashSet<>();
     private int tried;
     private boolean all;
     private boolean unwished;
@@ -74,21 +81,27 @@ final class StageLists {
 
     private void search(List<Draft> starts, Map<Id, Integer> later, boolean first) {
         boolean learned = true;
-        for (int pass = 0; learned && pass < PASSES && legal.size() < WANTED && tried < TRIES; pass++) {
+        for (int pass = 0; learned && pass < PASSES && wise() < WANTED && tried < TRIES; pass++) {
             Drafter drafter = new Drafter(brief, larder(later), lessons.cuts(), first, cancel);
             List<Draft> drafts = drafter.drafts(starts);
             learned = false;
             int refused = 0;
-            for (int i = 0; i < drafts.size() && legal.size() < WANTED && tried < TRIES && !(learned && refused >= PATIENCE); i++) {
-                if (!lessons.refuses(drafts.get(i)) && legal.stream().map(Legal::draft).map(Draft::key)
-                        .noneMatch(drafts.get(i).key()::equals)) {
-                    int before = legal.size();
+            for (int i = 0; i < drafts.size() && legal.size() < 2 * WANTED && wise() < WANTED && tried < TRIES
+                    && !(learned && refused >= PATIENCE); i++) {
+                if (!lessons.refuses(drafts.get(i)) && judged.add(drafts.get(i).key())) {
+                    long before = wise();
                     learned |= judge(drafts.get(i));
-                    refused += legal.size() == before ? 1 : 0;
+                    refused += wise() == before ? 1 : 0;
                 }
             }
             all = drafter.complete() && tried < TRIES;
         }
+        legal.sort(Comparator.comparingInt(Legal::cautions));
+        legal.subList(Math.min(WANTED, legal.size()), legal.size()).clear();
+    }
+
+    private long wise() {
+        return legal.stream().filter(one -> one.cautions() == 0).count();
     }
 
     /** Judges a draft; whether its refusal taught anything. */
@@ -106,12 +119,12 @@ final class StageLists {
         for (Requirement need : Requirements.of(brief.ruling(), list, Map.of())) {
             needs.merge(need.anyOf(), need.count(), Integer::sum);
         }
-        Legal found = new Legal(draft, list, verdict.points(), needs);
+        Legal found = new Legal(draft, list, verdict.points(), verdict.findings(Severity.CAUTION).size(), needs);
         if (legal.stream().noneMatch(one -> one.betters(found))) {
             legal.removeIf(found::betters);
             legal.add(found);
         }
-        return false;
+        return lessons.learnAdvice(verdict);
     }
 
     List<Legal> legal() {

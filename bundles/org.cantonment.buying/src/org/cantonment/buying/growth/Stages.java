@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.cantonment.buying.market.Market;
+import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Planner;
@@ -16,6 +17,7 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.supply.Supply;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -35,12 +37,16 @@ final class Stages {
     private final CurrencyUnit currency;
     private final CancelToken cancel;
     private final Progress progress;
+    private final Market market;
+    private final List<Supply> shelves;
 
     Stages(Question question, CurrencyUnit currency, CancelToken cancel, Progress progress) {
         this.question = question;
         this.currency = currency;
         this.cancel = cancel;
         this.progress = progress;
+        market = rebuilt(question.market());
+        shelves = question.shelves().stream().map(Stages::rebuilt).toList();
     }
 
     /**
@@ -55,7 +61,7 @@ final class Stages {
         Answer once = once(question.targets(), ONCE);
         Optional<Plan> near = once.plan().flatMap(plan -> Planner.plan(question.with(only(plan)), currency, ONCE, cancel,
                 progress).plan());
-        Optional<Money> floor = once.bound().filter(bound -> !rebuilt());
+        Optional<Money> floor = once.bound();
         if (near.isPresent() && floor.filter(near.get().total()::equals).isPresent()) {
             Plan plan = told(near.get(), floor.get(), near.get().settled() && once.plan().get().settled());
             return new Answer(Optional.of(plan), false, floor, once.findings());
@@ -69,14 +75,20 @@ final class Stages {
         return new Answer(Optional.of(told(near.get(), bound, false)), false, Optional.of(bound), all.findings());
     }
 
-    /** What is built anew for each stage can do more in several stages than at once. */
-    private boolean rebuilt() {
-        return question.shelves().stream().anyMatch(Stages::rebuilt)
-                || question.market().wares().stream().anyMatch(ware -> rebuilt(ware.load()));
+    /**
+     * What is built anew for each stage is built anew for each list where all is bought at once: that can do no less, and the
+     * same where each stage has one list.
+     */
+    private static Supply rebuilt(Supply supply) {
+        return new Supply(supply.stacks(), supply.frames().stream().map(one -> one.fixing() != Fixing.LOOSE_AT_BENCH ? one
+                : new Frames(one.part(), one.count(), one.guessed(), one.ways(), one.built(), Fixing.LOOSE_BETWEEN_GAMES)).toList(),
+                supply.caps(), supply.findings());
     }
 
-    private static boolean rebuilt(Supply supply) {
-        return supply.frames().stream().anyMatch(frames -> frames.fixing() == Fixing.LOOSE_AT_BENCH);
+    private static Market rebuilt(Market market) {
+        return new Market(market.catalogue(), market.wares().stream().map(one -> new Ware(one.line(), one.box(), one.boxes(),
+                one.title(), one.code(), one.seller(), one.price(), one.cost(), one.most(), rebuilt(one.load()), one.pieces()))
+                .toList(), market.terms(), market.unpriced(), market.findings());
     }
 
     private static Plan told(Plan plan, Money bound, boolean settled) {
@@ -89,7 +101,7 @@ final class Stages {
         List<Target> now = targets.stream().map(one -> new Target(one.id(), one.title(), one.person(), 0, one.needs(),
                 one.allowance(), one.choice().map(choice -> new Target.Choice(choice.of(), choice.points(), Optional.empty()))))
                 .toList();
-        return Planner.plan(new Question(question.market(), question.shelves(), now, List.of(Stage.OPEN), false,
+        return Planner.plan(new Question(market, shelves, now, List.of(Stage.OPEN), false,
                 question.atLeast()), currency, limits, cancel, progress);
     }
 
