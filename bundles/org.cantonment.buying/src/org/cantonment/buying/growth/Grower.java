@@ -33,7 +33,7 @@ import org.joda.money.Money;
 public final class Grower {
 
     /** So much work is worth while for a plan; what is found until then is told with its bound. */
-    private static final Limits PLAN = new Limits(400_000, 200_000);
+    private static final Limits PLAN = new Limits(120_000, 200_000);
     /** And for what is told beside it. */
     private static final Limits BESIDE = new Limits(20_000, 50_000);
 
@@ -95,8 +95,12 @@ public final class Grower {
 
     private Optional<Shortfall> shortfall() {
         for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
-            Formulation helped = new Formulation(until(s), s, OptionalLong.empty());
-            Outcome outcome = Solver.solve(helped.programme(), PLAN, cancel, progress);
+            Question question = until(s);
+            if (s < this.question.stages().size() - 1 && new Stages(question, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
+                continue;
+            }
+            Formulation helped = new Formulation(question, s, OptionalLong.empty());
+            Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
             if (outcome.state() != Outcome.State.PROVEN) {
                 return Optional.empty();
             }
