@@ -19,7 +19,10 @@ import org.cantonment.rules.Judge;
 import org.cantonment.rules.Requirements;
 import org.cantonment.rules.Verdict;
 
-/** The legal lists of one stage: drafted, judged, and drafted again with what the refusals taught. */
+/**
+ * The legal lists of one stage: drafted, judged, and drafted again with what the refusals taught. Those are kept that the
+ * judge has least to say about, and of these the ones with most of what is liked.
+ */
 final class StageLists {
 
     private static final int WANTED = 24;
@@ -53,6 +56,7 @@ final class StageLists {
     private final Lessons lessons;
     private final List<Legal> legal = new ArrayList<>();
     private final Set<String> judged = new HashSet<>();
+    private long likes;
     private int tried;
     private boolean all;
     private boolean unwished;
@@ -82,7 +86,9 @@ final class StageLists {
     private void search(List<Draft> starts, Map<Id, Integer> later, boolean first) {
         boolean learned = true;
         for (int pass = 0; learned && pass < PASSES && wise() < WANTED && tried < TRIES; pass++) {
-            Drafter drafter = new Drafter(brief, larder(later), lessons.cuts(), first, cancel);
+            Larder larder = larder(later);
+            likes = larder.likedTraits();
+            Drafter drafter = new Drafter(brief, larder, lessons.cuts(), first, cancel);
             List<Draft> drafts = drafter.drafts(starts);
             learned = false;
             int refused = 0;
@@ -96,8 +102,16 @@ final class StageLists {
             }
             all = drafter.complete() && tried < TRIES;
         }
-        legal.sort(Comparator.comparingInt(Legal::cautions));
+        legal.sort(Comparator.comparingInt(Legal::cautions).thenComparingInt(one -> -liked(one)));
+        if (!legal.isEmpty()) {
+            Legal foremost = legal.get(0);
+            legal.removeIf(one -> liked(one) < liked(foremost));
+        }
         legal.subList(Math.min(WANTED, legal.size()), legal.size()).clear();
+    }
+
+    private int liked(Legal one) {
+        return Long.bitCount(one.draft().load().traits() & likes);
     }
 
     private long wise() {

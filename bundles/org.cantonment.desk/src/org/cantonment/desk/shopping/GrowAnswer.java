@@ -23,9 +23,9 @@ public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean
         steps = List.copyOf(steps);
     }
 
-    /** The plan, if there is one. */
+    /** The plan, if there is one for any round. */
     public Optional<Plan> plan() {
-        return growth.answer().plan();
+        return growth.answer().plan().filter(plan -> steps.stream().anyMatch(step -> step.out().isEmpty()));
     }
 
     /** Whether any list was composed. */
