@@ -33,7 +33,7 @@ import org.joda.money.Money;
 public final class Grower {
 
     /** So much work is worth while for a plan; what is found until then is told with its bound. */
-    private static final Limits PLAN = new Limits(120_000, 200_000);
+    private static final Limits PLAN = new Limits(30_000, 100_000);
     /** And for what is told beside it. */
     private static final Limits BESIDE = new Limits(20_000, 50_000);
 
@@ -59,6 +59,11 @@ public final class Grower {
             Chooser.Chosen chosen = new Chooser(question, currency, cancel, progress).choose();
             Growth.Lists lists = chosen.best() ? Growth.Lists.BEST_OF_TRIED : Growth.Lists.GOOD;
             return new Grower(question.with(chosen.targets()), currency, cancel, progress).told(chosen.answer(), lists);
+        }
+        Optional<Shortfall> inAll = inAll();
+        if (inAll.isPresent()) {
+            return new Growth(new Answer(Optional.empty(), true, Optional.empty(), question.market().findings()),
+                    Growth.Lists.GIVEN, List.of(), inAll, Optional.empty(), Optional.empty());
         }
         return told(new Stages(question, currency, cancel, progress).plan(PLAN), Growth.Lists.GIVEN);
     }
@@ -93,7 +98,35 @@ public final class Grower {
         return question.with(targets).with(question.stages().subList(0, stage + 1), question.saved());
     }
 
+    /** The first stage until which all budgets together are less than what everything until then costs at once. */
+    private Optional<Shortfall> inAll() {
+        Money budgets = Money.zero(currency);
+        Money before = budgets;
+        for (int s = 0; s < question.stages().size() && question.stages().get(s).budget().isPresent(); s++) {
+            Money budget = question.stages().get(s).budget().get();
+            budgets = budgets.plus(budget);
+            Question until = until(s);
+            Optional<Plan> plan = new Stages(until, currency, cancel, progress).once(until.targets(), BESIDE).plan()
+                    .filter(Plan::proven);
+            if (plan.isEmpty()) {
+                return Optional.empty();
+            }
+            Money cost = plan.get().total();
+            if (cost.isGreaterThan(budgets)) {
+                Money there = question.saved() ? budgets.minus(before) : budget;
+                Money missing = cost.minus(budgets);
+                return Optional.of(new Shortfall(s, missing, there.plus(missing), there));
+            }
+            before = cost;
+        }
+        return Optional.empty();
+    }
+
     private Optional<Shortfall> shortfall() {
+        Optional<Shortfall> inAll = inAll();
+        if (inAll.isPresent()) {
+            return inAll;
+        }
         for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
             Question question = until(s);
             if (s < this.question.stages().size() - 1 && new Stages(question, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {

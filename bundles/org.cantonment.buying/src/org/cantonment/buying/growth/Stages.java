@@ -1,8 +1,11 @@
 package org.cantonment.buying.growth;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.cantonment.buying.market.Market;
 import org.cantonment.buying.market.Ware;
@@ -33,6 +36,8 @@ final class Stages {
     /** So much work is worth while for what is bought at once, and for its boxes in stages. */
     static final Limits ONCE = new Limits(20_000, 20_000);
 
+    private static final Limits EARLY = new Limits(4_000, 5_000);
+
     private final Question question;
     private final CurrencyUnit currency;
     private final CancelToken cancel;
@@ -59,13 +64,50 @@ final class Stages {
             return Planner.plan(question, currency, work, cancel, progress);
         }
         Answer once = once(question.targets(), ONCE);
-        Optional<Plan> near = once.plan().flatMap(plan -> Planner.plan(question.with(only(plan)), currency, ONCE, cancel,
-                progress).plan());
+        Set<Id> boxes = new TreeSet<>(once.plan().map(plan -> plan.boxes().keySet()).orElse(Set.of()));
+        Optional<Plan> near = once.plan().flatMap(this::just);
         Optional<Money> floor = once.bound();
         if (near.isPresent() && floor.filter(near.get().total()::equals).isPresent()) {
             Plan plan = told(near.get(), floor.get(), near.get().settled() && once.plan().get().settled());
             return new Answer(Optional.of(plan), false, floor, once.findings());
         }
+        if (once.plan().isPresent() && boxes.addAll(early())) {
+            Optional<Plan> first = near;
+            near = of(boxes).filter(plan -> first.isEmpty() || !first.get().total().isLessThan(plan.total())).or(() -> first);
+        }
+        return whole(near, floor, work);
+    }
+
+    /** Just what is bought at once, each of it when it is wanted. */
+    private Optional<Plan> just(Plan once) {
+        Map<Id, Integer> counts = new TreeMap<>();
+        once.purchases().forEach(one -> counts.merge(one.ware().line(), one.count(), Integer::sum));
+        Market market = question.market();
+        List<Ware> wares = market.wares().stream().filter(one -> counts.containsKey(one.line())).map(one -> new Ware(one.line(),
+                one.box(), one.boxes(), one.title(), one.code(), one.seller(), one.price(), one.cost(), counts.get(one.line()),
+                one.load(), one.pieces())).toList();
+        return Planner.plan(question.with(new Market(market.catalogue(), wares, market.terms(), market.unpriced(),
+                market.findings())).buying(once.boxes()), currency, ONCE, cancel, progress).plan();
+    }
+
+    private Optional<Plan> of(Set<Id> boxes) {
+        return Planner.plan(question.with(only(boxes)), currency, ONCE, cancel, progress).plan();
+    }
+
+    /** The boxes that are cheapest for the stages up to each one, and for each alone: what little money buys first. */
+    private Set<Id> early() {
+        Set<Id> boxes = new TreeSet<>();
+        for (int stage = 0; stage < question.stages().size() && !cancel.cancelled(); stage++) {
+            int until = stage;
+            for (List<Target> some : List.of(question.targets().stream().filter(one -> one.stage() <= until).toList(),
+                    question.targets().stream().filter(one -> one.stage() == until).toList())) {
+                once(some, EARLY).plan().ifPresent(plan -> boxes.addAll(plan.boxes().keySet()));
+            }
+        }
+        return boxes;
+    }
+
+    private Answer whole(Optional<Plan> near, Optional<Money> floor, Limits work) {
         Answer all = Planner.plan(question, currency, work, cancel, progress);
         if (near.isEmpty() || all.plan().filter(plan -> plan.proven() || !near.get().total().isLessThan(plan.total())).isPresent()) {
             return all;
@@ -105,8 +147,7 @@ final class Stages {
                 question.atLeast()), currency, limits, cancel, progress);
     }
 
-    private Market only(Plan plan) {
-        Set<Id> boxes = plan.boxes().keySet();
+    private Market only(Set<Id> boxes) {
         return question.market().without(question.market().byBox().keySet().stream().filter(box -> !boxes.contains(box)).toList());
     }
 }
