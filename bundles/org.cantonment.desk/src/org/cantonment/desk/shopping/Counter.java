@@ -82,7 +82,8 @@ public final class Counter {
     public static List<Choice> boxes(Meanings meanings) {
         List<Box> all = meanings.ranges().stream().flatMap(range -> range.boxes().stream()).toList();
         return Stream.concat(all.stream().filter(Box::bundle), all.stream().filter(box -> !box.bundle()))
-                .map(box -> new Choice(box.title() + " (" + box.id().name() + ")", box.id().text()))
+                .map(box -> new Choice(box.title().equals(box.id().name()) ? box.title() : box.title() + " (" + box.id().name() + ")",
+                        box.id().text()))
                 .toList();
     }
 }

@@ -33,7 +33,8 @@ final class SaleDays {
                 Stream.concat(box.get().sold().stream(), box.get().prices().stream().map(price -> price.when()))
                         .map(SaleDays::span).filter(span -> !span.isEmpty()).forEach(spans::add);
                 if (!spans.isEmpty()) {
-                    told.add(box.get().title() + " (" + id.name() + ") is sold " + String.join(", ", spans) + ".");
+                    told.add(box.get().title() + (box.get().title().equals(id.name()) ? "" : " (" + id.name() + ")") + " is sold "
+                            + String.join(", ", spans) + ".");
                 }
             }
         });
