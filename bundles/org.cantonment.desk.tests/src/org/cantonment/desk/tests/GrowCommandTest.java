@@ -13,7 +13,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
+import org.cantonment.desk.CampaignDesk;
+import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.shopping.Counter;
+import org.cantonment.desk.shopping.Errand;
+import org.cantonment.desk.shopping.Unclear;
+import org.cantonment.desk.turnout.Row;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Progress;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -162,6 +171,20 @@ class GrowCommandTest {
         Shell old = Shell.in(folder, "grow", "Brack", "--compose", "--rounds", "3", "--budgets", "40");
         assertTrue(old.lines().stream().anyMatch(line -> line.startsWith("Gun car, which is wished for, ")
                 && line.contains("The new days") && line.endsWith("(round 3).")), old.out());
+    }
+
+    /** What a window shows: a row for each round that opens into its boxes and builds. */
+    @Test
+    void theSameAsRowsThatOpen() throws Unclear {
+        Meanings meanings = CampaignDesk.open(folder, CancelToken.NEVER, Progress.SILENT).snapshot().meanings();
+        Counter.Wish wish = new Counter.Wish(Errand.of(List.of(), Optional.empty()), "", 0, Optional.empty(), true);
+        List<Row> rows = Counter.of(meanings, meanings.campaigns().get(0).players().get(0), wish, list -> "", CancelToken.NEVER,
+                Progress.SILENT).rows();
+        assertEquals(List.of("Growth plan", "Round 1: 35 of 40 points", "Round 2: 57 of 60 points", "Round 3: 77 of 80 points",
+                "Left over", "Looking ahead", "To know"), rows.stream().map(row -> row.cells().get(0)).toList());
+        assertEquals(List.of("32.00 EUR", "22.00 EUR", "0.00 EUR", "10.00 EUR", "", "", ""), rows.stream()
+                .map(row -> row.cells().get(1)).toList());
+        assertTrue(rows.get(1).parts().stream().anyMatch(row -> row.cells().get(2).contains("Crank car, glued")));
     }
 
     /** What is liked is dropped where it does not fit the money: the gun car wants a box of two frames, beside the starter. */
