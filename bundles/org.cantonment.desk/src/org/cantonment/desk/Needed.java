@@ -18,16 +18,18 @@ import org.cantonment.desk.files.TextReading;
  * Which books of a folder must be read to answer for some of them. Nothing refers into a list, a shelf or a week; a list
  * is judged by the lists of the same player, and may be one of two that say they are the same; a round may ask whether a
  * shelf can field it. So of the lists only those are read whose first line names what the first line of a list asked about
- * names, and of the shelves likewise, if checks of others may ask about them; all shelves and weeks, if a round does.
+ * names, and of the shelves likewise, if checks of others may ask about them; all shelves and weeks, if a round or a rule does.
  */
 final class Needed {
     /** A round that asks what stands on the table, for which shelves must be known. */
     private static final Pattern TURNOUT = Pattern.compile("^[\\s.]*turnout\\s");
+    /** A rule that asks what a player owns. */
+    private static final Pattern OWNED = Pattern.compile("\\bpieces\\s+of\\b.*\\s(owned|painted)\\b");
 
     private final DeskScope scope;
     private final boolean listsOnly;
     private final boolean checks;
-    private boolean turnoutAsked;
+    private boolean shelvesAsked;
     private final Map<Path, Set<String>> names = new HashMap<>();
     private final Set<String> asked = new HashSet<>();
 
@@ -44,7 +46,7 @@ final class Needed {
             return books;
         }
         Needed needed = new Needed(scope, scope.asked().get(), ChecksAsked.in(books));
-        needed.turnoutAsked = books.stream().anyMatch(Needed::asksForTurnout);
+        needed.shelvesAsked = books.stream().anyMatch(Needed::asksForShelves);
         List<Path> some = new ArrayList<>();
         for (Path book : books) {
             if (needed.needs(book)) {
@@ -60,17 +62,24 @@ final class Needed {
         }
         return switch (BookFiles.extension(book)) {
             case "list" -> !asked.isEmpty() && names(book).stream().anyMatch(asked::contains);
-            case "shelf" -> scope.shelves() || !listsOnly || turnoutAsked
+            case "shelf" -> scope.shelves() || !listsOnly || shelvesAsked
                     || checks && names(book).stream().anyMatch(asked::contains);
-            case "week" -> scope.shelves() || !listsOnly || turnoutAsked;
+            case "week" -> scope.shelves() || !listsOnly || shelvesAsked;
             default -> true;
         };
     }
 
-    private static boolean asksForTurnout(Path book) {
+    private static boolean asksForShelves(Path book) {
+        return switch (BookFiles.extension(book)) {
+            case "campaign" -> says(book, TURNOUT);
+            case "rules" -> says(book, OWNED);
+            default -> false;
+        };
+    }
+
+    private static boolean says(Path book, Pattern what) {
         try {
-            return BookFiles.extension(book).equals("campaign")
-                    && TextReading.of(book).text().lines().anyMatch(line -> TURNOUT.matcher(line).find());
+            return TextReading.of(book).text().lines().anyMatch(line -> what.matcher(line).find());
         } catch (IOException e) {
             return false; // told where it is read
         }

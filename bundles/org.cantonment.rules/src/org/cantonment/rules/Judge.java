@@ -55,12 +55,35 @@ public final class Judge {
      * @throws org.cantonment.domain.common.Cancelled if the situation's token says so
      */
     public static Verdict judge(Ruling ruling, ForceList list, Situation situation) {
-        List<Muster> musters = new ArrayList<>();
-        musters.add(Muster.of(ruling, list.id(), list.body()));
+        return judge(list, layouts(ruling, list, situation), situation, true);
+    }
+
+    /** The same without any mends, for who asks about many lists and only wants to know what is wrong with them. */
+    public static Verdict bare(Ruling ruling, ForceList list, Situation situation) {
+        return judge(list, layouts(ruling, list, situation), situation, false);
+    }
+
+    /**
+     * The same for who has laid the list out already.
+     *
+     * @param layouts of the list without its contingents, and of each contingent under its own rules
+     */
+    public static Verdict bare(ForceList list, List<Layout> layouts, Situation situation) {
+        return judge(list, layouts, situation, false);
+    }
+
+    private static List<Layout> layouts(Ruling ruling, ForceList list, Situation situation) {
+        List<Layout> layouts = new ArrayList<>();
+        layouts.add(Layout.of(Muster.of(ruling, list.id(), list.body()), situation.cancel()));
         for (Contingent contingent : list.contingents()) {
             Ruling own = situation.contingents().getOrDefault(contingent.id(), ruling);
-            musters.add(Muster.of(own, contingent.id(), contingent.body()));
+            layouts.add(Layout.of(Muster.of(own, contingent.id(), contingent.body()), situation.cancel()));
         }
+        return layouts;
+    }
+
+    private static Verdict judge(ForceList list, List<Layout> layouts, Situation situation, boolean mending) {
+        List<Muster> musters = layouts.stream().map(Layout::muster).toList();
         long used = 0;
         for (Muster muster : musters) {
             used += muster.tally().points();
@@ -72,26 +95,27 @@ public final class Judge {
             OptionalInt own = i == 0 ? OptionalInt.empty() : list.contingents().get(i - 1).points();
             List<Muster> others = new ArrayList<>(musters);
             others.remove(i);
-            Layout layout = Layout.of(musters.get(i), situation.cancel());
-            Case about = new Case(list, layout, others, own.isPresent() ? own : situation.points(), used,
+            Case about = new Case(list, layouts.get(i), others, own.isPresent() ? own : situation.points(), used,
                     own.isPresent(), situation, new Fills(musters.get(i).ruling(), situation), new Standing());
-            findings.addAll(judge(about, i > 0 && own.isEmpty()));
-            place(layout, placings);
+            findings.addAll(judge(about, i > 0 && own.isEmpty(), mending));
+            place(layouts.get(i), placings);
         }
         findings.sort(null);
         List<Tally> tallies = musters.stream().map(Muster::tally).toList();
         return new Verdict(findings, tallies.get(0), tallies.subList(1, tallies.size()), placings);
     }
 
-    private static List<Basis> judge(Case about, boolean countedAbove) {
-        Sink sink = new Sink(about.situation(), about.muster().ruling());
+    private static List<Basis> judge(Case about, boolean countedAbove, boolean mending) {
+        Sink sink = new Sink(about.situation(), about.muster().ruling(), mending);
         for (Check check : CHECKS) {
             if (!(countedAbove && check instanceof PointsCheck)) {
                 check.check(about, sink);
             }
         }
         Aftermath.clear(about.muster(), sink.findings());
-        MendLabels.tell(about.muster(), sink.findings());
+        if (mending) {
+            MendLabels.tell(about.muster(), sink.findings());
+        }
         return sink.findings();
     }
 

@@ -87,6 +87,7 @@ public final class Catalogue {
                 }
             }
         }
+        members.replaceAll((family, types) -> Collections.unmodifiableSet(new LinkedHashSet<>(types)));
     }
 
     private Optional<Id> parent(Id family) {
@@ -150,11 +151,14 @@ public final class Catalogue {
     /** The piece types that a name means: those of a family and of the families in it, else the thing alone. */
     public Set<Id> meant(Id id) {
         Set<Id> family = members.get(id);
-        return family == null ? Set.of(id) : Collections.unmodifiableSet(family);
+        return family == null ? Set.of(id) : family;
     }
 
     /** The piece types that any of these names mean, in the order of their ids. */
     public Set<Id> meant(Collection<Id> names) {
+        if (names.size() == 1) {
+            return meant(names.iterator().next());
+        }
         Set<Id> all = new TreeSet<>();
         names.forEach(name -> all.addAll(meant(name)));
         return all;
@@ -169,7 +173,7 @@ public final class Catalogue {
     public Set<Id> models(Id unit) {
         List<Id> named = new ArrayList<>();
         unitNeeds.getOrDefault(unit, Set.of()).forEach(named::addAll);
-        Set<Id> models = meant(named);
+        Set<Id> models = new TreeSet<>(meant(named));
         models.removeIf(this::isItem);
         return models;
     }

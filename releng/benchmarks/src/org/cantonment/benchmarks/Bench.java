@@ -14,8 +14,8 @@ import org.apache.log4j.LogManager;
 
 /** Runs the benchmarks; started by {@code releng/bench}. */
 public final class Bench {
-    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "checks", "visitors", "change", "buying",
-            "cold");
+    private static final List<String> ALL = List.of("keystroke", "folder", "rules", "checks", "visitors", "change",
+            "turnout", "reach", "buying", "cold");
 
     private Bench() {
     }
@@ -30,6 +30,10 @@ public final class Bench {
         if (args.length == 2 && args[0].startsWith("folder-")) {
             Path folder = Path.of(args[1]);
             System.out.println(args[0].equals("folder-ours") ? Folder.ours(folder) : Folder.bare(folder));
+            return;
+        }
+        if (args.length == 1 && args[0].equals("buying-heap")) {
+            System.out.println(BuyingLimits.heap());
             return;
         }
         List<String> wanted = new ArrayList<>(List.of(args));
@@ -47,7 +51,7 @@ public final class Bench {
 
     private static List<Row> run(List<String> measures) throws IOException {
         List<Row> rows = new ArrayList<>();
-        System.out.printf("%-58s %10s %10s %6s%n", "measure", "ours", "reference", "ratio");
+        System.out.printf("%-62s %10s %10s %6s%n", "measure", "ours", "reference", "ratio");
         for (String measure : measures) {
             Path folder = Files.createTempDirectory("cantonment-bench");
             try {
@@ -69,6 +73,8 @@ public final class Bench {
             case "checks" -> Checks.run();
             case "visitors" -> Visitors.run(folder);
             case "change" -> Change.run();
+            case "turnout" -> Turnouts.run();
+            case "reach" -> Reaches.run();
             case "buying" -> Buying.run();
             case "cold" -> Cold.run(folder, Path.of(System.getProperty("cantonment.product")),
                     Path.of(System.getProperty("cantonment.nothing")), Path.of(System.getProperty("cantonment.list")));

@@ -1,5 +1,6 @@
 package org.cantonment.benchmarks;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -34,19 +35,18 @@ import org.joda.money.CurrencyUnit;
 
 /**
  * Buying plans, from the records to the proven plan with its turnouts, beside SCIP on the model that our own reductions
- * leave; and how soon a search that is cancelled is back.
+ * leave; how many have their ties settled; how soon one that is cancelled is back, and the heap it takes.
  */
 final class Buying {
     private static final int SEEDS = 7;
     private static final int ROUNDS = 8;
     private static final double NAIVE_SECONDS = 10;
     private static final long LIMIT = 60_000;
-    private static final double MOST_TO_CANCEL = 50;
 
     private Buying() {
     }
 
-    static List<Row> run() {
+    static List<Row> run() throws IOException {
         Loader.loadNativeLibraries();
         plan(Errands.large(200, 150, 3, 99).question(), CancelToken.NEVER);
         List<Row> rows = new ArrayList<>();
@@ -54,11 +54,11 @@ final class Buying {
         size(500, 300, 6, rows);
         size(2_000, 1_000, 6, rows);
         growth(rows);
-        rows.add(cancel());
+        rows.addAll(BuyingLimits.run());
         return rows;
     }
 
-    private static Answer plan(Question question, CancelToken cancel) {
+    static Answer plan(Question question, CancelToken cancel) {
         return Planner.plan(question, CurrencyUnit.EUR, cancel, Progress.SILENT);
     }
 
@@ -66,6 +66,7 @@ final class Buying {
         List<Long> whole = new ArrayList<>();
         List<Long> ours = new ArrayList<>();
         List<Long> reference = new ArrayList<>();
+        int open = 0;
         String name = "buying plan " + boxes + "/" + types + "/" + lists;
         for (long seed = 0; seed < SEEDS; seed++) {
             Errand errand = Errands.large(boxes, types, lists, seed);
@@ -75,6 +76,7 @@ final class Buying {
             if (!answer.impossible() && !answer.plan().orElseThrow().proven()) {
                 throw new IllegalStateException(name + " was not proven with seed " + seed);
             }
+            open += answer.plan().map(one -> one.settled() ? 0 : 1).orElse(0);
             Programme programme = new Formulation(errand.question()).programme();
             start = System.nanoTime();
             Solver.solve(programme, Limits.WIDE, CancelToken.NEVER, Progress.SILENT);
@@ -86,6 +88,7 @@ final class Buying {
         }
         rows.add(Row.at(0.5, name + ", all of it, ms (1000 allowed)", whole, List.of(1_000_000_000L)));
         rows.add(Row.at(0.5, name + ", search and SCIP, ms", ours, reference));
+        rows.add(new Row(name + ", ties not settled", open, SEEDS));
         rows.add(worst(name + ", slowest beside SCIP, ms", ours, reference));
     }
 
@@ -125,17 +128,5 @@ final class Buying {
         rows.add(Row.at(0.99, "growth plan, slowest, ms (10000 allowed)", times, List.of(10_000_000_000L)));
         rows.add(Row.at(0.5, "growth plan, and its lists bought at once by CP-SAT, ms", times, naive));
         rows.add(new Row("growth plans proven for their lists, of all", proven, SEEDS));
-    }
-
-    /** The longest that a search still took after it was cancelled, at several moments, beside what is allowed. */
-    private static Row cancel() {
-        Programme programme = new Formulation(Errands.large(500, 300, 6, 3).question()).programme();
-        List<Double> late = new ArrayList<>();
-        for (int moment = 1; moment <= 12; moment++) {
-            long due = System.nanoTime() + moment * 15_000_000L;
-            Solver.solve(programme, Limits.WIDE, () -> System.nanoTime() > due, Progress.SILENT);
-            late.add(Math.max(0, System.nanoTime() - due) / 1e6);
-        }
-        return new Row("buying plan cancelled, longest until back, ms (50 allowed)", Collections.max(late), MOST_TO_CANCEL);
     }
 }

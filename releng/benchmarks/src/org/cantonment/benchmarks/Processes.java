@@ -13,7 +13,13 @@ final class Processes {
 
     /** Runs one part of these benchmarks in a Java of its own, and returns the nanoseconds that it says it took. */
     static long java(String... args) throws IOException {
-        List<String> call = new ArrayList<>(List.of(javaProgram(), "-Xmx2g", "-Dlog4j.defaultInitOverride=true", "-cp",
+        return within(2048, args);
+    }
+
+    /** Runs one part of these benchmarks in a Java of its own with so many megabytes, and returns the number that it says. */
+    static long within(int megabytes, String... args) throws IOException {
+        List<String> call = new ArrayList<>(List.of(javaProgram(), "-Xmx" + megabytes + "m",
+                "-Dlog4j.defaultInitOverride=true", "-cp",
                 System.getProperty("java.class.path"), Bench.class.getName()));
         call.addAll(List.of(args));
         return Long.parseLong(output(call, Path.of("")).strip());

@@ -30,7 +30,7 @@ record Row(String measure, double ours, double reference) {
 
     /** The row of a table. */
     String line() {
-        return String.format(Locale.ROOT, "%-58s %10.1f %10.1f %6.2f", measure, ours, reference, ratio());
+        return String.format(Locale.ROOT, "%-62s %10.1f %10.1f %6.2f", measure, ours, reference, ratio());
     }
 
     /** The row as an object. */

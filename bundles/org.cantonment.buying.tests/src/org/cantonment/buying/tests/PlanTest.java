@@ -171,6 +171,43 @@ class PlanTest {
                 .buying(Map.of(Shop.id("Barges"), 1)));
     }
 
+    /** A budget of nothing buys what costs nothing, and else says what it would cost. */
+    @Test
+    void aBudgetOfNothing() {
+        Shop shop = marsh().box("Gift", "1 Staff", "0.00");
+        Question gift = Question.of(shop.market(), Supply.NONE, List.of(target("A", "2 Staff")))
+                .with(List.of(Stage.OPEN.with(eur("0.00"))), false);
+        assertEquals("2 Gift", text(Shop.ask(gift).plan().orElseThrow()));
+        Answer answer = Shop.ask(gift.with(List.of(target("A", "2 Staff, 12 Foot"))));
+        assertEquals("It costs EUR 18.00 at the least; the budget is EUR 0.00.", answer.findings().get(0).message());
+        Priorities none = Priorities.of(Question.of(shop.market(), Supply.NONE, List.of(target("A", "12 Foot"),
+                target("B", "3 Staff"))), eur("0.00"), Shop.EUR, CancelToken.NEVER, Progress.SILENT);
+        assertEquals(List.of("B"), none.kept().stream().map(Target::title).toList());
+        assertEquals(eur("18.00"), none.left().get(0).together().orElseThrow());
+    }
+
+    /** Of boxes that cost nothing the fewest pieces are taken, and none for a threshold that they do not reach. */
+    @Test
+    void freeBoxesReachNoThreshold() {
+        Shop shop = new Shop().pieces("Gun", "Dog").box("Guns", "1 Gun", "").box("Dogs", "1 Dog", "").seller("Quay",
+                "6.00", "50.00", "10 from 40.00", 3, offer("G", -1, "Guns", eur("23.00")), offer("D", -1, "Dogs", eur("0.00")));
+        Plan plan = shop.plan(Supply.NONE, target("Two", "2 Gun"));
+        assertEquals("2 Guns", text(plan));
+        assertEquals(eur("47.40"), plan.total());
+    }
+
+    /** A filler is bought as long as it costs less than what is gained, several of it if need be. */
+    @Test
+    void severalFillersMayReachAThreshold() {
+        Shop shop = new Shop().pieces("Gun", "Dog").box("Guns", "1 Gun", "").box("Dogs", "1 Dog", "").seller("Quay",
+                "6.00", "50.00", "", 3, offer("G", -1, "Guns", eur("23.00")), offer("D", -1, "Dogs", eur("1.40")));
+        Plan three = shop.plan(Supply.NONE, target("Two", "2 Gun"));
+        assertEquals("3 Dogs, 2 Guns", text(three));
+        assertEquals(eur("50.20"), three.total());
+        Plan none = shop.plan(Supply.NONE, target("One", "1 Gun"));
+        assertEquals("1 Guns", text(none));
+    }
+
     @Test
     void pricesOfNothingCostNothing() {
         Shop shop = new Shop().pieces("Foot").box("Gift", "5 Foot", "0.00");

@@ -40,6 +40,31 @@ final class Programmes {
         return maker.make();
     }
 
+    /** Things that are bought and built from: what is built costs nothing, is held down by what is bought, and fills rows. */
+    static Programme building(long seed) {
+        Random random = new Random(seed);
+        ProgrammeMaker maker = new ProgrammeMaker();
+        int wares = 1 + random.nextInt(3);
+        for (int w = 0; w < wares; w++) {
+            maker.column("bought " + w, random.nextInt(6), 0, 1 + random.nextInt(3), 0);
+        }
+        int builds = 1 + random.nextInt(3);
+        Sum[] needs = {new Sum(), new Sum()};
+        for (int b = 0; b < builds; b++) {
+            int column = maker.column("built " + b, 0, 0, 1 + random.nextInt(5), 1);
+            Sum parts = new Sum().add(-1, column);
+            for (int w = 0; w < wares; w++) {
+                parts.add(random.nextInt(3), w);
+            }
+            maker.atLeast(parts, -random.nextInt(2));
+            needs[random.nextInt(2)].add(1 + random.nextInt(3), column);
+            needs[0].add(random.nextInt(2), column);
+        }
+        maker.atLeast(needs[0], random.nextInt(7));
+        maker.atLeast(needs[1], random.nextInt(5));
+        return maker.make();
+    }
+
     /** Covering with weights, of the shape of the OR-Library's set covering problems: m rows, n columns, density in percent. */
     static Programme covering(int m, int n, int percent, int mostCost, long seed) {
         Random random = new Random(seed);

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import java.util.function.LongFunction;
 import java.util.stream.IntStream;
 
 import org.cantonment.buying.solve.Limits;
@@ -30,9 +31,21 @@ class SolverTest {
 
     @Test
     void findsWhatTryingAllValuesFinds() {
+        int impossible = compare(Programmes::small, 4000);
+        assertTrue(impossible > 400 && impossible < 3600, "both kinds are tried: " + impossible);
+    }
+
+    @Test
+    void findsWhatTryingAllValuesFindsWhereThingsAreBuilt() {
+        int impossible = compare(Programmes::building, 3000);
+        assertTrue(impossible > 200 && impossible < 2800, "both kinds are tried: " + impossible);
+    }
+
+    /** How many of so many programmes have no values. */
+    private static int compare(LongFunction<Programme> programmes, int seeds) {
         int impossible = 0;
-        for (long seed = 0; seed < 4000; seed++) {
-            Programme programme = Programmes.small(seed);
+        for (long seed = 0; seed < seeds; seed++) {
+            Programme programme = programmes.apply(seed);
             long least = tryAll(programme, new long[programme.columns().size()], 0);
             Outcome outcome = solve(programme);
             if (least == Long.MAX_VALUE) {
@@ -45,7 +58,7 @@ class SolverTest {
                 assertTrue(programme.holds(outcome.values()), "seed " + seed);
             }
         }
-        assertTrue(impossible > 400 && impossible < 3600, "both kinds are tried: " + impossible);
+        return impossible;
     }
 
     private static long tryAll(Programme programme, long[] values, int j) {
@@ -126,6 +139,27 @@ class SolverTest {
             if (best != null) {
                 assertTrue(outcome.settled(), "seed " + seed);
                 assertArrayEquals(best, outcome.values(), "seed " + seed);
+                settled++;
+            }
+        }
+        assertTrue(settled > 300, "enough of them are settled: " + settled);
+    }
+
+    /** Nobody minds what is built: of what is bought, the least, then the most of the first. */
+    @Test
+    void tiesAreBrokenWhereThingsAreBuilt() {
+        int settled = 0;
+        for (long seed = 0; seed < 1000; seed++) {
+            Programme programme = Programmes.building(seed);
+            int n = programme.columns().size();
+            int[] bought = IntStream.range(0, n).filter(j -> programme.columns().get(j).rank() == 0).toArray();
+            long[] tier = new long[n];
+            Arrays.stream(bought).forEach(j -> tier[j] = 1 + j % 2);
+            long[] best = first(programme, List.of(tier));
+            if (best != null) {
+                long[] found = Solver.solve(programme, new Preference(List.of(tier), bought), Limits.WIDE, CancelToken.NEVER,
+                        Progress.SILENT).values();
+                assertArrayEquals(Arrays.copyOf(best, bought.length), Arrays.copyOf(found, bought.length), "seed " + seed);
                 settled++;
             }
         }

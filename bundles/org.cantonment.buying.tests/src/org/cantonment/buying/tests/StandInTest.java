@@ -125,4 +125,19 @@ class StandInTest {
                 lets("C", "A", OptionalInt.empty())};
         assertEquals("2 As, 1 Bs", text(plan(shop, Supply.NONE, "1 A, 1 B, 1 C", circle)));
     }
+
+    /**
+     * Three of a family are needed, each by name, kindred allowed, and one table has one meaning. A surplus of one of them may
+     * fill another's place only if it stands for itself nowhere: then its own place must be filled by a fourth.
+     */
+    @Test
+    void aSurplusStandsForOthersOnlyIfItStandsForItselfNowhere() {
+        Shop shop = new Shop().family("Leaders", "Captain", "Horn", "Standard", "Warden").box("Horns", "1 Horn", "3.00")
+                .box("Standards", "1 Standard", "4.00").box("Wardens", "1 Warden", "2.50");
+        Fact[] facts = {kindred(), new OneTable(CARD.line(3), Validity.ALWAYS)};
+        String needs = "1 Captain, 3 Horn, 3 Standard";
+        assertEquals("1 Wardens", text(plan(shop, shelf("7 Captain"), needs, facts)));
+        assertEquals("6 Wardens", text(plan(shop, shelf("3 Captain, 1 Standard"), "3 Captain, 3 Horn, 4 Standard", facts)));
+        assertEquals(eur("0.00"), plan(shop, shelf("7 Captain"), needs, kindred()).total());
+    }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
@@ -19,6 +20,7 @@ import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Conversion;
 
 /** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
@@ -33,10 +35,11 @@ public final class Formulation {
     private final List<Wants> wants = new ArrayList<>();
     private final Set<Id> needed = new TreeSet<>();
     private final Stores stores;
-    private final ProgrammeMaker maker = new ProgrammeMaker();
+    private final ProgrammeMaker maker;
     private final Purchases purchases;
     private final Builds builds;
     private final Choices choices;
+    private final Optional<Demands> demands;
     private final Map<Conversion, int[]> worked = new LinkedHashMap<>();
     private final Programme programme;
 
@@ -52,7 +55,21 @@ public final class Formulation {
      * @param total what all stages together may cost at the most
      */
     public Formulation(Question question, int helped, OptionalLong total) {
+        this(question, Optional.empty(), helped, total);
+    }
+
+    /**
+     * The programme that chooses what is to be fielded, too.
+     *
+     * @param question its one target needs as much as any choice could need
+     */
+    public Formulation(Question question, Sought sought) {
+        this(question, Optional.of(sought), -1, OptionalLong.empty());
+    }
+
+    private Formulation(Question question, Optional<Sought> sought, int helped, OptionalLong total) {
         this.question = question;
+        maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
         wares = Copies.of(question.market().wares());
         List<Ware> shared = shares.wares(wares);
@@ -67,14 +84,26 @@ public final class Formulation {
         builds = new Builds(question, stores, purchases, wants, maker);
         choices = new Choices(question.targets(), maker);
         convert();
+        demands = sought.map(one -> new Demands(one, wants.get(0), maker));
+        if (demands.isPresent()) {
+            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add();
+            if (sought.get().missing() > 0) {
+                convertWhatIsReady();
+            }
+        } else {
+            hall();
+        }
+        int more = purchases.settle(helped);
+        total.ifPresent(most -> maker.atMost(purchases.total(), most));
+        programme = helped < 0 ? maker.make() : maker.make(more);
+    }
+
+    private void hall() {
         HallRows hall = new HallRows(this, choices, maker);
         for (int t = 0; t < wants.size(); t++) {
             hall.add(t, wants.get(t));
         }
         hall.finish();
-        int more = purchases.settle(helped);
-        total.ifPresent(most -> maker.atMost(purchases.total(), most));
-        programme = helped < 0 ? maker.make() : maker.make(more);
     }
 
     private void convert() {
@@ -103,6 +132,16 @@ public final class Formulation {
                 maker.atLeast(left.sum(), -left.own());
             }
         }
+    }
+
+    /** Where nothing is bought, nothing is built first to be worked over: a turnout does not either. */
+    private void convertWhatIsReady() {
+        Map<Id, Sum> taken = new TreeMap<>();
+        worked.forEach((turn, columns) -> turn.from().forEach((type, takes) ->
+                taken.computeIfAbsent(type, id -> new Sum()).add(takes, columns[0])));
+        Map<Id, Integer> ready = new TreeMap<>();
+        question.shelves().get(0).stacks().forEach(stack -> ready.put(stack.what(), stack.counted()));
+        taken.forEach((type, sum) -> maker.atMost(sum, ready.getOrDefault(type, 0)));
     }
 
     /** A sum of columns, and what there is besides. */
@@ -138,10 +177,15 @@ public final class Formulation {
 
     /** The conversions that a group of a target may be filled by. */
     Set<Id> converted(Wants wants, NeedGroup group) {
-        Set<Id> given = new TreeSet<>();
+        return workedOver(wants, group).keySet();
+    }
+
+    /** The same, with what each gives that stands there for itself. */
+    Map<Id, Id> workedOver(Wants wants, NeedGroup group) {
+        Map<Id, Id> given = new TreeMap<>();
         for (Conversion turn : worked.keySet()) {
             if (group.exact().contains(turn.to()) && wants.conversions().contains(turn)) {
-                given.add(given(turn));
+                given.put(given(turn), turn.to());
             }
         }
         return given;
@@ -268,6 +312,16 @@ public final class Formulation {
         worked.forEach((turn, columns) -> times.put(turn,
                 Arrays.stream(columns).mapToLong(column -> values[column]).toArray()));
         return times;
+    }
+
+    /** A key that all needs of the one target have in common which the very same may fill. */
+    public Object group(Requirement need) {
+        return wants.get(0).group(need).orElseThrow();
+    }
+
+    /** How many are missing of what the one target asks for, of all that has this key. */
+    public long missing(long[] values, Object group) {
+        return demands.orElseThrow().missing((NeedGroup) group, values);
     }
 
     /** Whether a target stands: all do but those of a choice that were not chosen. */

@@ -2,6 +2,7 @@ package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,12 +16,10 @@ import org.cantonment.domain.common.Id;
 
 /**
  * Rows by Hall's theorem: for each set of needs, what may stand for any of them is as much as they ask for. Where the sets
- * lie in each other like a tree, its nodes are enough; where a few overlap, all their unions are taken; else there are
- * columns for who stands where.
+ * lie in each other like a tree, its nodes are enough; where a few overlap, their unions are taken; else there are columns
+ * for who stands where.
  */
 final class HallRows {
-
-    private static final int UNIONS = 7;
 
     /** The same set in the same stage has one row, whatever list it is for. */
     private record Node(int stage, int target, Set<Id> types) {
@@ -31,6 +30,7 @@ final class HallRows {
     private final Choices choices;
     private final Map<Node, Long> rows = new LinkedHashMap<>();
     private final Map<Node, Map<Choices.Key, Sum>> chosen = new LinkedHashMap<>();
+    private final List<Tangle> tangles = new ArrayList<>();
 
     HallRows(Formulation formulation, Choices choices, ProgrammeMaker maker) {
         this.formulation = formulation;
@@ -39,6 +39,15 @@ final class HallRows {
     }
 
     void add(int number, Wants wants) {
+        for (Tangle tangle : tangles(formulation, number, wants)) {
+            if (!tangle.plain() || !nodes(tangle)) {
+                tangles.add(tangle);
+            }
+        }
+    }
+
+    /** The needs of a target in parts that share nothing. */
+    static List<Tangle> tangles(Formulation formulation, int number, Wants wants) {
         List<NeedGroup> groups = wants.groups();
         List<Set<Id>> sets = new ArrayList<>();
         for (NeedGroup group : groups) {
@@ -48,24 +57,8 @@ final class HallRows {
             all.addAll(formulation.converted(wants, group));
             sets.add(all);
         }
-        for (List<Integer> part : connected(sets)) {
-            boolean plain = part.stream().allMatch(g -> plain(groups.get(g), wants));
-            List<Set<Id>> distinct = List.copyOf(new LinkedHashSet<>(part.stream().map(sets::get).toList()));
-            if (plain && (tree(distinct) || distinct.size() <= UNIONS)) {
-                for (Set<Id> union : tree(distinct) ? distinct : unions(distinct)) {
-                    long needed = part.stream().filter(g -> union.containsAll(sets.get(g)))
-                            .mapToLong(g -> groups.get(g).count()).sum();
-                    node(number, wants.target().stage(), union, needed);
-                }
-            } else {
-                List<NeedGroup> own = part.stream().map(groups::get).toList();
-                new FlowRows(formulation, maker, number, choices.column(number), wants, own).add();
-            }
-        }
-    }
-
-    private static boolean plain(NeedGroup group, Wants wants) {
-        return group.shared().isEmpty() && !wants.target().allowance().oneTable();
+        return connected(sets).stream().map(part -> new Tangle(number, wants, part.stream().map(groups::get).toList(),
+                part.stream().map(sets::get).toList())).toList();
     }
 
     private static List<List<Integer>> connected(List<Set<Id>> sets) {
@@ -89,6 +82,23 @@ final class HallRows {
         return List.copyOf(parts.values());
     }
 
+    private boolean nodes(Tangle tangle) {
+        List<Set<Id>> distinct = List.copyOf(new LinkedHashSet<>(tangle.sets()));
+        List<Set<Id>> unions = tree(distinct) ? distinct : unions(tangle, distinct);
+        for (Set<Id> union : unions) {
+            node(tangle.number(), tangle.target().stage(), union, needed(tangle, union));
+        }
+        return !unions.isEmpty();
+    }
+
+    private static long needed(Tangle tangle, Set<Id> union) {
+        long needed = 0;
+        for (int g = 0; g < tangle.groups().size(); g++) {
+            needed += union.containsAll(tangle.sets().get(g)) ? tangle.groups().get(g).count() : 0;
+        }
+        return needed;
+    }
+
     private static boolean tree(List<Set<Id>> sets) {
         for (int i = 0; i < sets.size(); i++) {
             for (int k = 0; k < i; k++) {
@@ -102,18 +112,23 @@ final class HallRows {
         return true;
     }
 
-    private static Set<Set<Id>> unions(List<Set<Id>> sets) {
-        Set<Set<Id>> unions = new LinkedHashSet<>();
-        for (int mask = 1; mask < 1 << sets.size(); mask++) {
-            Set<Id> union = new TreeSet<>();
-            for (int i = 0; i < sets.size(); i++) {
-                if ((mask >> i & 1) == 1) {
-                    union.addAll(sets.get(i));
-                }
-            }
-            unions.add(union);
+    private static List<Set<Id>> unions(Tangle tangle, List<Set<Id>> distinct) {
+        List<Id> types = distinct.stream().flatMap(Set::stream).distinct().toList();
+        List<BitSet> sets = new ArrayList<>();
+        List<Long> counts = new ArrayList<>();
+        for (Set<Id> one : distinct) {
+            BitSet set = new BitSet();
+            one.forEach(type -> set.set(types.indexOf(type)));
+            sets.add(set);
+            counts.add(0L);
         }
-        return unions;
+        long[] most = new long[types.size()];
+        Arrays.fill(most, Long.MAX_VALUE);
+        return Unions.of(sets, counts, most).stream().map(union -> {
+            Set<Id> all = new TreeSet<>();
+            union.forEach(g -> all.addAll(distinct.get(g)));
+            return all;
+        }).distinct().map(one -> (Set<Id>) one).toList();
     }
 
     private void node(int number, int stage, Set<Id> types, long needed) {
@@ -140,6 +155,32 @@ final class HallRows {
             Formulation.Supplying there = there(node);
             maker.atLeast(there.sum().add(-1, needed), -there.own());
         }));
+        for (int i = 0; i < tangles.size(); i++) {
+            if (!covered(i)) {
+                Tangle tangle = tangles.get(i);
+                int column = choices.column(tangle.number());
+                if (!new MeaningRows(formulation, maker, tangle, column).add()) {
+                    new FlowRows(formulation, maker, tangle.number(), column, tangle.wants(), tangle.groups()).add();
+                }
+            }
+        }
+    }
+
+    /** Whether the same is asked for by another tangle; of two that ask for the same the first stays. */
+    private boolean covered(int i) {
+        Tangle one = tangles.get(i);
+        if (choices.column(one.number()) != Formulation.NONE || one.sets().stream().flatMap(Set::stream)
+                .anyMatch(formulation::builtAnew)) {
+            return false;
+        }
+        for (int k = 0; k < tangles.size(); k++) {
+            Tangle other = tangles.get(k);
+            if (k != i && choices.column(other.number()) == Formulation.NONE && other.covers(one)
+                    && (k < i || !one.covers(other))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Formulation.Supplying there(Node node) {

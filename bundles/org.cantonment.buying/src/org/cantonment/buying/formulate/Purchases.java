@@ -61,7 +61,7 @@ final class Purchases {
             long most = Math.min(ware.most(), MANY);
             if (!forced) {
                 long reach = SellerRows.reach(terms(w), ware, question.market().wares());
-                most = Math.min(most, Math.max(useful[w], reach));
+                most = Math.min(most, useful[w] + reach);
             }
             Arrays.fill(columns[w], Formulation.NONE);
             if (most < 1) {
@@ -169,7 +169,7 @@ final class Purchases {
         Ware one = wares.get(ware);
         long reach = SellerRows.reach(terms(ware), one, question.market().wares());
         long asked = question.atLeast().getOrDefault(one.box(), 0);
-        return Math.min(Math.min(one.most(), MANY), Math.max(asked, Math.max(useful[ware], reach)));
+        return Math.min(Math.min(one.most(), MANY), Math.max(asked, useful[ware] + reach));
     }
 
     private void budgets(List<Sum> spent, int helped, int more) {

@@ -2,7 +2,6 @@ package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.cantonment.buying.market.Terms;
 import org.cantonment.buying.market.Ware;
@@ -38,26 +37,42 @@ final class SellerRows {
         return stage;
     }
 
-    /** How many of a ware could be bought only to reach one of the seller's thresholds. */
+    /**
+     * How many of a ware could be bought only to reach one of the seller's thresholds. One less must miss a threshold, so the
+     * goods go no further beyond it than one costs; and all of them together cost no more than what is gained: the postage and
+     * the greatest discount.
+     */
     static long reach(Terms terms, Ware ware, List<Ware> wares) {
-        if (terms == null) {
+        long most = terms == null ? 0 : threshold(terms);
+        long price = ware.price().getAmountMinorLong();
+        long cost = ware.cost().getAmountMinorLong();
+        if (most == 0 || price == 0) {
             return 0;
         }
-        long price = ware.price().getAmountMinorLong();
-        long most = 0;
-        if (terms.postage().isPresent() && terms.freeFrom().isPresent()
-                && ware.cost().compareTo(terms.postage().get()) <= 0) {
-            most = reach(terms.freeFrom(), price);
+        long gained = terms.freeFrom().isEmpty() ? 0 : terms.postage().map(Money::getAmountMinorLong).orElse(0L);
+        int percent = terms.discounts().stream().mapToInt(Terms.Reduction::percent).max().orElse(0);
+        long goods = 0;
+        for (Ware other : wares) {
+            if (other.seller().equals(terms.seller()) && other.price().isPositive()) {
+                goods = Math.max(goods, ceil(Math.multiplyExact(other.cost().getAmountMinorLong(), most + price),
+                        other.price().getAmountMinorLong()));
+            }
         }
+        long reached = ceil(most, price);
+        return cost == 0 ? reached : Math.min(reached, (gained + goods * percent / 100) / cost);
+    }
+
+    /** The goods from which the most is granted; 0 if it does not matter how much is ordered at once. */
+    private static long threshold(Terms terms) {
+        long most = terms.postage().flatMap(postage -> terms.freeFrom()).map(Money::getAmountMinorLong).orElse(0L);
         for (Terms.Reduction one : terms.discounts()) {
-            most = Math.max(most, one.from().isEmpty() ? 0 : reach(one.from(), price));
+            most = Math.max(most, one.from().map(Money::getAmountMinorLong).orElse(0L));
         }
         return most;
     }
 
-    private static long reach(Optional<Money> threshold, long price) {
-        long goods = threshold.get().getAmountMinorLong();
-        return price <= 0 ? 1 : (goods + price - 1) / price;
+    private static long ceil(long number, long by) {
+        return (number + by - 1) / by;
     }
 
     void ware(Ware ware, int column, long most) {

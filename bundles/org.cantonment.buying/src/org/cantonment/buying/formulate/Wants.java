@@ -2,9 +2,11 @@ package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -24,20 +26,37 @@ final class Wants {
     private final Target target;
     private final List<NeedGroup> groups = new ArrayList<>();
     private final List<Conversion> conversions = new ArrayList<>();
+    private final Map<Accepted, NeedGroup> byAccepted = new HashMap<>();
+    private final Catalogue catalogue;
 
     Wants(Catalogue catalogue, Target target, Shares shares) {
+        this.catalogue = catalogue;
         this.target = target;
         int person = target.person();
         target.allowance().conversions().forEach(turn -> conversions.add(shares.of(turn, person)));
         Map<Accepted, Integer> counts = new LinkedHashMap<>();
         for (Requirement need : target.needs()) {
-            if (need.count() > 0 && !need.anyOf().stream().anyMatch(catalogue::isItem)) {
-                counts.merge(target.allowance().accepted(catalogue, need.anyOf(), need.unit()), need.count(), Integer::sum);
+            if (counts(need)) {
+                counts.merge(accepted(need), need.count(), Integer::sum);
             }
         }
         List<StandIn> lines = target.allowance().standIns();
-        counts.forEach((accepted, count) -> groups.add(group(accepted, count, lines, shares)));
+        counts.forEach((accepted, count) -> byAccepted.put(accepted, group(accepted, count, lines, shares)));
+        counts.keySet().forEach(accepted -> groups.add(byAccepted.get(accepted)));
         groups.sort(Comparator.comparing(group -> group.free().toString()));
+    }
+
+    private boolean counts(Requirement need) {
+        return need.count() > 0 && need.anyOf().stream().noneMatch(catalogue::isItem);
+    }
+
+    private Accepted accepted(Requirement need) {
+        return target.allowance().accepted(catalogue, need.anyOf(), need.unit());
+    }
+
+    /** The group that a need is in; empty if it counts for nothing here. */
+    Optional<NeedGroup> group(Requirement need) {
+        return counts(need) ? Optional.of(byAccepted.get(accepted(need))) : Optional.empty();
     }
 
     private NeedGroup group(Accepted accepted, int count, List<StandIn> lines, Shares shares) {

@@ -48,7 +48,7 @@ final class Branching {
             if (j < values.length) {
                 double below = Math.floor(values[j] + WHOLE);
                 double share = values[j] - below;
-                int own = columns.get(j).rank();
+                int own = Math.abs(columns.get(j).rank());
                 if (share > WHOLE && own <= rank && below >= lower[j] && below < upper[j]) {
                     double down = gain(0, j, i, share);
                     double up = gain(1, j, i, 1 - share);

@@ -71,7 +71,7 @@ final class ColumnReductions {
         } else {
             useful[j] = Long.MAX_VALUE;
         }
-        if (cost <= 0 && !harms) {
+        if (!harms && (cost < 0 && draft.liking.unweighed(j) || draft.liking.indifferent(j))) {
             draft.raise(j, draft.upper[j]);
         }
     }
@@ -116,9 +116,10 @@ final class ColumnReductions {
         return shortest;
     }
 
-    /** Whether one of j in place of one of k costs no more and helps each row as much; of two that are alike the first does. */
+    /** Whether one of j in place of one of k is liked as well and helps each row as much; of two that are alike the first does. */
     private boolean betters(int j, int k) {
-        if (draft.cost(j) > draft.cost(k) || draft.cost(j) == draft.cost(k) && j > k && same(j, k)) {
+        int order = draft.liking.compare(j, k);
+        if (order > 0 || order == 0 && j > k && same(j, k)) {
             return false;
         }
         int p = 0;

@@ -7,15 +7,25 @@ import java.util.List;
 final class Draft {
 
     final Programme programme;
+    final Liking liking;
     final int n;
     final long[] lower;
     final long[] upper;
     final List<Row> rows;
+    /** The columns that stand for sums of others, in the order in which they went. */
+    final List<Substitute> substitutes = new ArrayList<>();
+    final boolean[] gone;
     boolean impossible;
     boolean changed;
 
-    Draft(Programme programme) {
+    /** A column that went: it is what this row's sum has over its least, itself left out, but no more than so much. */
+    record Substitute(int column, Row row, long most) {
+    }
+
+    Draft(Programme programme, Preference preference) {
         this.programme = programme;
+        liking = new Liking(programme, preference);
+        gone = new boolean[programme.columns().size()];
         n = programme.columns().size();
         lower = programme.columns().stream().mapToLong(Column::lower).toArray();
         upper = programme.columns().stream().mapToLong(Column::upper).toArray();
@@ -26,7 +36,7 @@ final class Draft {
     }
 
     boolean fixed(int j) {
-        return lower[j] == upper[j];
+        return lower[j] == upper[j] || gone[j];
     }
 
     void raise(int j, long to) {

@@ -22,6 +22,7 @@ final class DualSimplex {
     private final double[] ratios;
     private int blocked;
     private boolean tooLow;
+    private double lacking;
     private int sinceRenewed;
 
     DualSimplex(Tableau tableau, CancelToken cancel) {
@@ -39,6 +40,11 @@ final class DualSimplex {
     /** Whether the blocked row lies below its bounds, else above. */
     boolean tooLow() {
         return tooLow;
+    }
+
+    /** How far the blocked row stays off its bounds, whatever the others do. */
+    double lacking() {
+        return lacking;
     }
 
     /** Runs from the tableau as it is, after its bounds were moved; ends early where the cost rises beyond a figure. */
@@ -131,7 +137,7 @@ final class DualSimplex {
                     end++;
                 }
             }
-            if (width >= off) {
+            if (width >= off - TOLERANCE / 2) {
                 chosen = passed;
                 for (int i = passed; i < end; i++) {
                     if (Math.abs(line[order[i]]) > Math.abs(line[order[chosen]])) {
@@ -145,6 +151,7 @@ final class DualSimplex {
             off -= width;
             passed = end;
         }
+        lacking = off;
         return -1;
     }
 

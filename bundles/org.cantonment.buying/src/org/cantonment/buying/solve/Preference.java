@@ -25,17 +25,18 @@ public record Preference(List<long[]> tiers, int[] first) {
         return tiers.isEmpty() && first.length == 0;
     }
 
-    /** The tiers of a part of the programme. */
-    List<long[]> tiers(int[] columns) {
-        return tiers.stream().map(tier -> Arrays.stream(columns).mapToLong(j -> tier[j]).toArray()).toList();
-    }
-
-    /** The columns to prefer in a part of the programme, by their numbers there. */
-    int[] order(int[] columns) {
+    /** The same for a part of the programme, whose columns have these numbers in the whole. */
+    Preference of(int[] columns) {
         Map<Integer, Integer> numbers = new HashMap<>();
         for (int k = 0; k < columns.length; k++) {
             numbers.put(columns[k], k);
         }
-        return Arrays.stream(first).filter(numbers::containsKey).map(numbers::get).toArray();
+        return new Preference(tiers.stream().map(tier -> Arrays.stream(columns).mapToLong(j -> tier[j]).toArray()).toList(),
+                Arrays.stream(first).filter(numbers::containsKey).map(numbers::get).toArray());
+    }
+
+    /** What is left when the first tier has been seen to. */
+    Preference rest() {
+        return new Preference(tiers.subList(1, tiers.size()), first);
     }
 }

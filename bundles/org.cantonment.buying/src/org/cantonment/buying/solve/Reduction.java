@@ -6,13 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.cantonment.domain.common.CancelToken;
+
 /**
  * A programme reduced: what its rows and costs decide is fixed, and what is left falls into parts that share no row.
  *
  * @param fixed the values decided, one for each column; where a column is left, its value is in a part
  * @param parts the rest
+ * @param substitutes columns that follow from others
  */
-record Reduction(boolean impossible, long[] fixed, List<Part> parts) {
+record Reduction(boolean impossible, long[] fixed, List<Part> parts, List<Draft.Substitute> substitutes) {
 
     private static final int ROUNDS = 30;
 
@@ -20,32 +23,48 @@ record Reduction(boolean impossible, long[] fixed, List<Part> parts) {
     record Part(Programme programme, int[] columns) {
     }
 
-    static Reduction of(Programme programme) {
-        return of(programme, true);
-    }
-
-    /** What the rows alone decide: no values are lost for which all rows hold. */
-    static Reduction byRows(Programme programme) {
-        return of(programme, false);
-    }
-
-    private static Reduction of(Programme programme, boolean byCost) {
-        Draft draft = new Draft(programme);
+    /**
+     * Reduces as far as can be. Of values that are as good as others, those that are preferred are still there.
+     *
+     * @param cancel after which it is left as far as it has come
+     */
+    static Reduction of(Programme programme, Preference preference, CancelToken cancel) {
+        Draft draft = new Draft(programme, preference);
         draft.changed = true;
-        for (int round = 0; round < ROUNDS && draft.changed && !draft.impossible; round++) {
+        for (int round = 0; round < ROUNDS && draft.changed && !draft.impossible && !cancel.cancelled(); round++) {
             draft.changed = false;
             RowReductions.apply(draft);
-            if (!draft.impossible && byCost) {
+            if (!draft.impossible && !cancel.cancelled()) {
                 ColumnReductions.apply(draft);
             }
-            if (!draft.changed && !draft.impossible) {
+            if (!draft.changed && !draft.impossible && !cancel.cancelled()) {
+                Substitution.apply(draft);
+            }
+            if (!draft.changed && !draft.impossible && !cancel.cancelled()) {
                 RowReductions.implied(draft);
             }
         }
         if (draft.impossible) {
-            return new Reduction(true, new long[0], List.of());
+            return new Reduction(true, new long[0], List.of(), List.of());
         }
-        return new Reduction(false, draft.lower.clone(), parts(draft));
+        return new Reduction(false, draft.lower.clone(), parts(draft), draft.substitutes);
+    }
+
+    /** How many columns are left. */
+    int columns() {
+        return parts.stream().mapToInt(part -> part.columns().length).sum();
+    }
+
+    /** The values of the whole out of those of the parts. */
+    long[] whole(List<long[]> values) {
+        long[] whole = fixed.clone();
+        for (int i = 0; i < parts.size(); i++) {
+            for (int k = 0; k < parts.get(i).columns().length; k++) {
+                whole[parts.get(i).columns()[k]] = values.get(i)[k];
+            }
+        }
+        Substitution.fill(substitutes, whole);
+        return whole;
     }
 
     private static List<Part> parts(Draft draft) {

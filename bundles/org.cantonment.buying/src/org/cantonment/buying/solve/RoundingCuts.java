@@ -18,6 +18,7 @@ final class RoundingCuts {
     private static final int MOST = 24;
     private static final int SCALE = 5040;
     private static final long GREAT = 1L << 40;
+    private static final double DEPTH = 1e-3;
 
     private record Cut(Row row, double depth) {
     }
@@ -28,6 +29,8 @@ final class RoundingCuts {
     private final double[] values;
     private final List<Cut> found = new ArrayList<>();
     private final int n;
+    /** The tight rows in which each column harms. */
+    private final int[][] partners;
 
     RoundingCuts(Tableau tableau, long[] lower, long[] upper, double[] values) {
         this.tableau = tableau;
@@ -35,6 +38,25 @@ final class RoundingCuts {
         this.upper = upper;
         this.values = values;
         n = values.length;
+        partners = partners();
+    }
+
+    private int[][] partners() {
+        List<List<Integer>> all = new ArrayList<>();
+        for (int j = 0; j < n; j++) {
+            all.add(new ArrayList<>());
+        }
+        for (int i = 0; i < tableau.rows(); i++) {
+            Row row = tableau.row(i);
+            if (tight(row)) {
+                for (int k = 0; k < row.size(); k++) {
+                    if (row.factor(k) < 0) {
+                        all.get(row.column(k)).add(i);
+                    }
+                }
+            }
+        }
+        return all.stream().map(list -> list.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
     }
 
     /** The deepest cuts at the values of the moment; none if nobody wants them any more. */
@@ -136,12 +158,9 @@ final class RoundingCuts {
 
     /** A tight row in which the column harms, so that a whole number of it cancels the column. */
     private int partner(int j, long factor, boolean[] used) {
-        for (int i = 0; i < used.length; i++) {
-            if (!used[i]) {
-                long own = factor(tableau.row(i), j);
-                if (own < 0 && factor % own == 0 && tight(tableau.row(i))) {
-                    return i;
-                }
+        for (int i : partners[j]) {
+            if (!used[i] && factor % factor(tableau.row(i), j) == 0) {
+                return i;
             }
         }
         return -1;
@@ -190,46 +209,46 @@ final class RoundingCuts {
             return;
         }
         long rounded = Math.multiplyExact(over, SafeBound.ceil(right, by));
-        long divisor = 0;
         for (int j = 0; j < n; j++) {
             long whole = Math.floorDiv(factors[j], by);
-            factors[j] = over * whole + Math.min(over, Math.floorMod(factors[j], by));
+            factors[j] = over * whole + Math.min(over, factors[j] - whole * by);
             if (Math.abs(factors[j]) > GREAT) {
                 return;
             }
-            divisor = Search.gcd(divisor, factors[j]);
         }
-        if (divisor > 0) {
-            keep(factors, turned, SafeBound.ceil(rounded, divisor), divisor);
+        double depth = depth(factors, turned, rounded);
+        if (depth >= DEPTH) {
+            keep(factors, turned, rounded, depth);
         }
     }
 
-    private void keep(long[] factors, boolean[] turned, long right, long divisor) {
-        long least = right;
-        int count = 0;
+    private double depth(long[] factors, boolean[] turned, long least) {
         double sum = 0;
         double norm = 0;
         for (int j = 0; j < n; j++) {
-            long factor = factors[j] / divisor;
-            factors[j] = turned[j] ? -factor : factor;
-            if (factor != 0) {
-                count++;
-                least += factors[j] * (turned[j] ? upper[j] : lower[j]);
-                sum += factors[j] * values[j];
-                norm += (double) factor * factor;
-            }
+            sum += factors[j] * (turned[j] ? upper[j] - values[j] : values[j] - lower[j]);
+            norm += (double) factors[j] * factors[j];
         }
-        double depth = (least - sum) / Math.sqrt(norm);
-        if (depth < 1e-3) {
-            return;
+        return norm == 0 ? 0 : (least - sum) / Math.sqrt(norm);
+    }
+
+    private void keep(long[] factors, boolean[] turned, long right, double depth) {
+        long divisor = 0;
+        int count = 0;
+        for (int j = 0; j < n; j++) {
+            divisor = divisor == 1 ? 1 : Search.gcd(divisor, factors[j]);
+            count += factors[j] != 0 ? 1 : 0;
         }
+        long least = SafeBound.ceil(right, divisor);
         int[] columns = new int[count];
         long[] kept = new long[count];
         int k = 0;
         for (int j = 0; j < n; j++) {
             if (factors[j] != 0) {
+                long factor = factors[j] / divisor;
                 columns[k] = j;
-                kept[k++] = factors[j];
+                kept[k] = turned[j] ? -factor : factor;
+                least += kept[k++] * (turned[j] ? upper[j] : lower[j]);
             }
         }
         found.add(new Cut(new Row(columns, kept, least), depth));

@@ -18,26 +18,20 @@ final class RowWeights {
         return weights;
     }
 
-    /** The weights with which rows add up to what cannot be, after the simplex was blocked; the greatest is 1. */
+    /** The weights with which rows add up to what cannot be, after the simplex was blocked: it is off by 1. */
     static double[] ray(Tableau tableau, DualSimplex simplex) {
         double[] weights = new double[tableau.rows()];
         int blocked = simplex.blocked();
         double sign = simplex.tooLow() ? -1 : 1;
-        double most = 0;
         for (int j = 0; j < tableau.n; j++) {
             int row = tableau.outside[j] - tableau.n;
             if (row >= 0) {
-                weights[row] = Math.max(0, sign * tableau.t[blocked][j]) * tableau.scale(row);
-                most = Math.max(most, weights[row]);
+                weights[row] = Math.max(0, sign * tableau.t[blocked][j]) * tableau.scale(row) / simplex.lacking();
             }
         }
         int own = tableau.basic[blocked] - tableau.n;
         if (own >= 0) {
-            weights[own] = tableau.scale(own);
-            most = Math.max(most, weights[own]);
-        }
-        for (int i = 0; i < weights.length && most > 0; i++) {
-            weights[i] /= most;
+            weights[own] = tableau.scale(own) / simplex.lacking();
         }
         return weights;
     }

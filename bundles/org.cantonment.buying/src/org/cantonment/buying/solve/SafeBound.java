@@ -32,7 +32,7 @@ final class SafeBound {
     }
 
     private boolean reckon(Tableau tableau, double[] weights, long[] lower, long[] upper, boolean withCost) {
-        for (shift = 22; shift >= 4; shift -= 6) {
+        for (shift = 34; shift >= 4; shift -= 6) {
             try {
                 sum(tableau, weights, lower, upper, withCost);
                 sound = true;

@@ -180,7 +180,7 @@ final class Search {
         }
         double beyond = bestCost == Long.MAX_VALUE ? Double.POSITIVE_INFINITY : bestCost - step + 1e-3 * step;
         DualSimplex.End end = simplex.run(beyond, 20_000);
-        if (cancel.cancelled() || tableau.pivots() > limits.pivots()) {
+        if (cancel.cancelled() || tableau.pivots() + nodes > limits.pivots()) {
             stopped = true;
             open.add(place);
             return null;

@@ -9,12 +9,37 @@ import org.cantonment.domain.common.Progress;
 /** Finds the values of least cost. Holds no state. */
 public final class Solver {
 
+    /** So few columns are searched with all that could be preferred at once. */
+    private static final int FEW = 200;
+
+    /** Exchanges spent on values to begin with. */
+    private static final long HOPED = 20_000;
+
     private Solver() {
     }
 
     /** Least cost. Never throws when it is cancelled: it then says the best so far, and the bound. */
     public static Outcome solve(Programme programme, Limits limits, CancelToken cancel, Progress progress) {
-        Reduction reduction = Reduction.of(programme);
+        return solve(programme, Preference.NONE, limits, cancel, progress);
+    }
+
+    /**
+     * Least cost, and among the values of least cost those that are preferred. The cost is proven first; then, from what was
+     * found, the rest is sought among all values that could be preferred. Where a programme is much smaller for its cost
+     * alone, as where the same can be bought sooner or later, its cost is sought there.
+     */
+    public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
+            Progress progress) {
+        Reduction keeping = Reduction.of(programme, preference, cancel);
+        Reduction byCost = preference.isNone() ? keeping : Reduction.of(programme, Preference.NONE, cancel);
+        boolean alike = keeping.columns() <= FEW || keeping.columns() * 4 <= byCost.columns() * 5;
+        Outcome least = solve(programme, alike ? keeping : byCost, limits, cancel, progress);
+        return least.state() == Outcome.State.PROVEN && !preference.isNone()
+                ? Ties.settle(programme, preference, keeping, least, cancel) : least;
+    }
+
+    private static Outcome solve(Programme programme, Reduction reduction, Limits limits, CancelToken cancel,
+            Progress progress) {
         if (reduction.impossible()) {
             return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, 0, 0, true);
         }
@@ -26,26 +51,28 @@ public final class Solver {
         }
         for (int i = 0; i < parts && !all.impossible(); i++) {
             Programme part = reduction.parts().get(i).programme();
-            all.put(i, new Search(part, all.start(i), Search.Mode.CUTTING, all.rest(limits), cancel, progress).run());
+            long[] start = hoped(part, all.start(i), all.rest(limits), cancel);
+            all.put(i, new Search(part, start, Search.Mode.CUTTING, all.rest(limits), cancel, progress).run());
             progress.at(i + 1, parts, "searching");
         }
         return all.outcome();
     }
 
-    /**
-     * Least cost, and among the values of least cost those that are preferred. The cost is proven first; then, from what was
-     * found, the rest is sought with all values still there that could be preferred.
-     */
-    public static Outcome solve(Programme programme, Preference preference, Limits limits, CancelToken cancel,
-            Progress progress) {
-        Outcome least = solve(programme, limits, cancel, progress);
-        return least.state() == Outcome.State.PROVEN && !preference.isNone()
-                ? Ties.settle(programme, preference, least, cancel) : least;
+    /** The best values where each column is at its greatest value that mostly is best there; the other values if dearer. */
+    private static long[] hoped(Programme part, long[] other, Limits limits, CancelToken cancel) {
+        if (part.columns().stream().noneMatch(column -> column.rank() < 0)) {
+            return other;
+        }
+        Programme fixed = new Programme(part.columns().stream()
+                .map(column -> column.rank() < 0 ? column.within(column.upper(), column.upper()) : column).toList(), part.rows());
+        Limits few = new Limits(Math.min(limits.pivots(), HOPED), limits.places());
+        Outcome outcome = solve(fixed, few, cancel, Progress.SILENT);
+        return outcome.found() && (other == null || outcome.cost() < part.cost(other)) ? outcome.values() : other;
     }
 
     /** What is left of a programme once it is reduced, in parts that share nothing: what the search itself works on. */
     public static List<Programme> reduced(Programme programme) {
-        return Reduction.of(programme).parts().stream().map(Reduction.Part::programme).toList();
+        return Reduction.of(programme, Preference.NONE, CancelToken.NEVER).parts().stream().map(Reduction.Part::programme).toList();
     }
 
     /** What has been found of the parts. */
@@ -85,23 +112,12 @@ public final class Solver {
             if (impossible()) {
                 return new Outcome(Outcome.State.IMPOSSIBLE, null, Long.MAX_VALUE, Long.MAX_VALUE, nodes, pivots, true);
             }
-            long[] values = reduction.fixed().clone();
-            boolean found = true;
-            boolean proven = true;
-            for (int i = 0; i < parts.length; i++) {
-                found &= parts[i].found();
-                proven &= parts[i].state() == Outcome.State.PROVEN;
-                if (parts[i].found()) {
-                    long[] own = parts[i].values();
-                    for (int k = 0; k < own.length; k++) {
-                        values[reduction.parts().get(i).columns()[k]] = own[k];
-                    }
-                }
-            }
             long bound = bound();
-            if (!found) {
+            if (!Arrays.stream(parts).allMatch(Outcome::found)) {
                 return new Outcome(Outcome.State.STOPPED, null, Long.MAX_VALUE, bound, nodes, pivots, true);
             }
+            boolean proven = Arrays.stream(parts).allMatch(part -> part.state() == Outcome.State.PROVEN);
+            long[] values = reduction.whole(Arrays.stream(parts).map(Outcome::values).toList());
             if (!programme.holds(values)) {
                 throw new IllegalStateException("The values found do not hold in the programme asked about");
             }

@@ -1,7 +1,6 @@
 package org.cantonment.buying.solve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -9,86 +8,136 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 
 /**
- * Goes on from values of least cost to those that are preferred: one search for each tier, with a row that keeps to what has
- * been reached, then one for each column of the order. It does so much work and no more; what it has by then stands.
+ * Goes on from values of least cost to those that are preferred: one tier after another becomes the cost, with a row that
+ * keeps to what has been reached, and each such programme is reduced and searched like any other; then the columns of the
+ * order, several at once. It does so much work and no more; what it has by then stands.
  */
 final class Ties {
 
-    /** Exchanges times the size of the table. */
-    private static final long WORK = 40_000_000;
+    private static final long WORK = 1_200_000_000;
+
+    /** So many values of columns of the order make one cost, to begin with; more while that is easy. */
+    private static final long DIGITS = 1L << 6;
+    private static final long MOST_DIGITS = 1L << 20;
 
     private final CancelToken cancel;
-    private final long cost;
-    private long[] best;
+    private final Budget budget;
     private long nodes;
-    private long pivots;
-    private long left;
     private boolean settled = true;
 
-    private Ties(Programme part, long[] start, CancelToken cancel) {
+    private Ties(Budget budget, CancelToken cancel) {
+        this.budget = budget;
         this.cancel = cancel;
-        best = start;
-        cost = part.cost(start);
-        long size = (long) (part.rows().size() + 4) * (part.columns().size() + 1);
-        left = Math.max(100, WORK / size);
     }
 
     /** Goes on from values that are proven to cost least. */
-    static Outcome settle(Programme programme, Preference preference, Outcome least, CancelToken cancel) {
-        Reduction reduction = Reduction.byRows(programme);
-        long[] values = reduction.fixed().clone();
-        long nodes = least.nodes();
-        long pivots = least.pivots();
-        boolean settled = true;
+    static Outcome settle(Programme programme, Preference preference, Reduction reduction, Outcome least,
+            CancelToken cancel) {
+        Ties ties = new Ties(new Budget(WORK), cancel);
+        long[] values = ties.settle(programme, preference, reduction, least.values());
+        return new Outcome(Outcome.State.PROVEN, values, least.cost(), least.bound(), least.nodes(), least.pivots(),
+                ties.settled);
+    }
+
+    /** Values that lie outside of what the reduction has left stay as they are. */
+    private long[] settle(Programme programme, Preference preference, Reduction reduction, long[] least) {
+        List<long[]> starts = new ArrayList<>();
         for (Reduction.Part part : reduction.parts()) {
-            long[] start = Arrays.stream(part.columns()).mapToLong(j -> least.values()[j]).toArray();
-            Ties ties = new Ties(part.programme(), start, cancel);
-            ties.settle(part.programme(), preference.tiers(part.columns()), preference.order(part.columns()));
-            for (int k = 0; k < start.length; k++) {
-                values[part.columns()[k]] = ties.best[k];
-            }
-            nodes += ties.nodes;
-            pivots += ties.pivots;
-            settled &= ties.settled;
+            starts.add(IntStream.of(part.columns()).mapToLong(j -> least[j]).toArray());
         }
-        return new Outcome(Outcome.State.PROVEN, values, least.cost(), least.bound(), nodes, pivots, settled);
+        long[] start = reduction.whole(starts);
+        if (!programme.holds(start) || programme.cost(start) != programme.cost(least)) {
+            settled = false;
+            return least;
+        }
+        List<long[]> values = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            Reduction.Part part = reduction.parts().get(i);
+            values.add(prefer(part.programme(), preference.of(part.columns()), starts.get(i)));
+        }
+        return reduction.whole(values);
     }
 
-    private void settle(Programme part, List<long[]> tiers, int[] order) {
-        Search first = new Search(part, best, Search.Mode.CUTTING, new Limits(left, 2), cancel, Progress.SILENT);
-        long rooted = first.root().pivots();
-        pivots += rooted;
-        left -= rooted / 2;
-        Programme programme = keeping(first.narrowed(cost), cost);
-        for (long[] tier : tiers) {
-            if (settled && free(programme)) {
-                Programme asked = costing(programme, tier);
-                programme = keeping(asked, improve(asked));
-            }
+    /** Of the values that cost as little as these, those that are preferred. */
+    private long[] prefer(Programme part, Preference preference, long[] start) {
+        boolean minds = IntStream.range(0, start.length).anyMatch(j ->
+                preference.tiers().stream().anyMatch(tier -> tier[j] != 0)) || preference.first().length > 0;
+        if (!minds || !settled) {
+            return start;
         }
-        for (int column : order) {
-            if (settled && programme.columns().get(column).lower() < programme.columns().get(column).upper()) {
-                long[] costs = new long[best.length];
-                costs[column] = -1;
-                improve(costing(programme, costs));
-                programme = fixing(programme, column, best[column]);
-            }
+        Search first = new Search(part, start, Search.Mode.CUTTING, limits(part), cancel, Progress.SILENT);
+        budget.spend(part, first.root().pivots());
+        Programme keeping = keeping(first.narrowed(part.cost(start)), part.cost(start));
+        if (preference.tiers().isEmpty()) {
+            return inOrder(keeping, preference.first(), start);
         }
+        return least(costing(keeping, preference.tiers().get(0)), preference.rest(), start);
     }
 
-    private static boolean free(Programme programme) {
-        return programme.columns().stream().anyMatch(column -> column.lower() < column.upper());
+    private Limits limits(Programme programme) {
+        return new Limits(Math.max(1, budget.pivots(programme)), 20_000);
     }
 
-    private long improve(Programme programme) {
-        Search search = new Search(programme, best, Search.Mode.PLAIN, new Limits(Math.max(1, left), 20_000), cancel, Progress.SILENT);
-        Outcome outcome = search.run();
-        settled &= outcome.state() == Outcome.State.PROVEN;
-        nodes += outcome.nodes();
-        pivots += outcome.pivots();
-        left -= outcome.pivots();
-        best = outcome.values();
-        return outcome.cost();
+    private long[] least(Programme asked, Preference then, long[] start) {
+        Reduction reduction = Reduction.of(asked, then, cancel);
+        if (reduction.impossible()) {
+            settled = false;
+            return start;
+        }
+        Search.Mode mode = then.isNone() ? Search.Mode.PLAIN : Search.Mode.CUTTING;
+        List<long[]> found = new ArrayList<>();
+        for (Reduction.Part part : reduction.parts()) {
+            long[] from = IntStream.of(part.columns()).mapToLong(j -> start[j]).toArray();
+            Search search = new Search(part.programme(), part.programme().holds(from) ? from : null, mode,
+                    limits(part.programme()), cancel, Progress.SILENT);
+            Outcome outcome = search.run();
+            budget.spend(part.programme(), outcome.pivots() + outcome.nodes());
+            nodes += outcome.nodes();
+            settled &= outcome.state() == Outcome.State.PROVEN;
+            if (!outcome.found()) {
+                settled = false;
+                return start;
+            }
+            found.add(outcome.values());
+        }
+        long[] values = reduction.whole(found);
+        if (!asked.holds(values) || asked.cost(values) > asked.cost(start)) {
+            settled = false;
+            return start;
+        }
+        return settled ? settle(asked, then, reduction, values) : values;
+    }
+
+    /** As much as can be of the first column, then of the next. */
+    private long[] inOrder(Programme part, int[] order, long[] start) {
+        Programme programme = part;
+        long[] values = start;
+        long digits = DIGITS;
+        int next = 0;
+        while (settled && next < order.length) {
+            long[] costs = new long[start.length];
+            int from = next;
+            long worth = width(programme, order[next++]);
+            while (next < order.length && worth * width(programme, order[next]) <= digits) {
+                worth *= width(programme, order[next++]);
+            }
+            boolean open = worth > 1;
+            for (int k = from; k < next; k++) {
+                worth /= width(programme, order[k]);
+                costs[order[k]] = -worth;
+            }
+            if (open) {
+                long before = nodes;
+                values = least(costing(programme, costs), Preference.NONE, values);
+                programme = fixing(programme, order, from, next, values);
+                digits = nodes - before > 8 ? DIGITS : Math.min(MOST_DIGITS, digits * 8);
+            }
+        }
+        return values;
+    }
+
+    private static long width(Programme programme, int j) {
+        return programme.columns().get(j).upper() - programme.columns().get(j).lower() + 1;
     }
 
     private static Programme costing(Programme programme, long[] costs) {
@@ -100,23 +149,25 @@ final class Ties {
         return new Programme(columns, programme.rows());
     }
 
-    /** The programme with a row more: its cost goes no higher. */
-    private static Programme keeping(Programme programme, long most) {
+    /** The programme with two rows more: its cost is what it is known to be at the least. */
+    private static Programme keeping(Programme programme, long cost) {
         int[] costly = IntStream.range(0, programme.columns().size())
                 .filter(j -> programme.columns().get(j).cost() != 0).toArray();
         if (costly.length == 0) {
             return programme;
         }
-        long[] factors = Arrays.stream(costly).mapToLong(j -> -programme.columns().get(j).cost()).toArray();
+        long[] factors = IntStream.of(costly).mapToLong(j -> -programme.columns().get(j).cost()).toArray();
         List<Row> rows = new ArrayList<>(programme.rows());
-        rows.add(new Row(costly, factors, -most));
+        rows.add(new Row(costly, factors, -cost));
+        rows.add(new Row(costly, IntStream.of(costly).mapToLong(j -> programme.columns().get(j).cost()).toArray(), cost));
         return new Programme(programme.columns(), rows);
     }
 
-    private static Programme fixing(Programme programme, int j, long value) {
+    private static Programme fixing(Programme programme, int[] order, int from, int to, long[] values) {
         List<Column> columns = new ArrayList<>(programme.columns());
-        Column column = columns.get(j);
-        columns.set(j, new Column(column.name(), column.cost(), value, value, column.rank()));
+        for (int k = from; k < to; k++) {
+            columns.set(order[k], columns.get(order[k]).within(values[order[k]], values[order[k]]));
+        }
         return new Programme(columns, programme.rows());
     }
 }

@@ -126,6 +126,18 @@ abstract class TestCheck implements RuleCheck {
         }
     }
 
+    /** Refuses every list. */
+    static final class Never extends TestCheck {
+        Never() {
+            super("Never", new FindingKind("no", Severity.BREACH, "No."));
+        }
+
+        @Override
+        List<Finding> answer(Question question) {
+            return List.of(kind.at(question.list().id(), "No, not even " + question.used() + " points."));
+        }
+    }
+
     /** Says something of every list, whatever it is. */
     static final class Always extends TestCheck {
         Always(String name) {

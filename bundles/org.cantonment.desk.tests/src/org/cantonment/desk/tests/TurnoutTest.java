@@ -224,6 +224,33 @@ class TurnoutTest {
     }
 
     @Test
+    void aShelfThatClaimsWhatItsPartsCannotGiveIsTold() {
+        book("ombra.list", "list by Ombra round 1\nCrank-Troop of 3\n");
+        book("ombra.shelf", "shelf of Ombra\n2 Car-Frame\n  . built 3 Crank\n");
+        List<String> lines = Shell.in(folder, "turnout", "ombra.list").lines();
+        assertTrue(lines.get(0).contains("2 of 3 pieces stand"), lines.get(0));
+        String claim = "It says that 3 of Crank car were built, but 2 of Car frame can account for 2 at the most; so many are"
+                + " counted.";
+        assertTrue(lines.contains("Note: " + claim), lines.toString());
+        String found = Shell.in(folder, "check", ".").out();
+        assertTrue(found.contains("ombra.shelf:3:"), found);
+        assertEquals(1, found.lines().filter(line -> line.endsWith("shelf.beyond-contents: " + claim)).count(), found);
+    }
+
+    /** Lines in a circle go one step each: what stands for another stands for no third by that. */
+    @Test
+    void standInsInACircleAreTakenOneStepAtATime() {
+        book("pond.rules", RULES + "  . lets Crank stand for Gun\n  . lets Gun stand for Tread-Wagon\n"
+                + "  . lets Tread-Wagon stand for Crank\n");
+        book("ombra.list", "list by Ombra round 1\nGun-Cars of 1\nTread-Troop of 1\nCrank-Troop of 1\n");
+        book("ombra.shelf", "shelf of Ombra\n3 Crank\n");
+        Shell shell = Shell.in(folder, "turnout", "ombra.list");
+        assertEquals(1, shell.code());
+        assertTrue(shell.lines().get(0).contains("2 of 3 pieces stand, 1 short"), shell.out());
+        assertTrue(shell.lines().contains("  Tread troop of 1: nobody; 1 short"), shell.out());
+    }
+
+    @Test
     void aShelfBelowZeroIsFoundAtItsLine() {
         muster(3, 3, 2);
         book("week-1.week", "week 1 of Season\nBrack lent 2 Tread-Wagon to Ombra\n");

@@ -94,7 +94,7 @@ public final class Main {
             case "checks" -> new ChecksCommand(terminal).run(call.paths().stream().findFirst(), call.has("--json"),
                     call.has("--reference"));
             case "turnout" -> new TurnoutCommand(terminal).run(call);
-            case "reach" -> new ReachCommand(terminal).run(call);
+            case "reach" -> new ReachCommand(terminal, call).run();
             case "shelf" -> new ShelfCommand(terminal).run(call);
             case "worth" -> new WorthCommand(terminal, call).run();
             case "buy" -> new BuyCommand(terminal, call).run();

@@ -3,8 +3,11 @@ package org.cantonment.desk.cli;
 import java.io.IOException;
 import java.util.Optional;
 
+import org.cantonment.buying.plan.Purchase;
+import org.cantonment.desk.reach.Price;
 import org.cantonment.desk.reach.ReachAnswer;
 import org.cantonment.desk.reach.ReachRow;
+import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.common.Id;
 
 import com.google.gson.stream.JsonWriter;
@@ -24,6 +27,13 @@ final class ReachJson {
             json.name("player").value(answer.title());
             if (answer.when().week().isPresent()) {
                 json.name("week").value(answer.when().week().getAsInt());
+            }
+            if (answer.shops().isPresent()) {
+                json.name("day").value(answer.shops().get().day().toString());
+                json.name("currency").value(answer.shops().get().currency().getCode());
+            }
+            if (answer.noMoney().isPresent()) {
+                json.name("noMoney").value(answer.noMoney().get());
             }
             json.name("formations").beginArray();
             for (ReachRow row : answer.rows()) {
@@ -60,6 +70,39 @@ final class ReachJson {
             }
             json.endArray();
             json.endObject();
+        }
+        json.endArray();
+        if (filled.get().price().isPresent()) {
+            price(json, filled.get().price().get());
+        }
+        json.endObject();
+    }
+
+    private static void price(JsonWriter json, Price price) throws IOException {
+        json.name("price").beginObject();
+        if (price.money().isPresent()) {
+            json.name("total").value(Amounts.text(price.money().get()));
+        }
+        json.name("proven").value(price.proven());
+        if (price.units().isPresent()) {
+            json.name("units").value(price.units().get());
+        }
+        json.name("buy").beginArray();
+        for (Purchase purchase : price.purchases()) {
+            json.beginObject();
+            json.name("box").value(purchase.ware().box().name());
+            json.name("code").value(purchase.ware().code());
+            json.name("title").value(purchase.ware().title());
+            json.name("seller").value(purchase.ware().seller().name());
+            json.name("count").value(purchase.count());
+            json.name("boxes").value(purchase.ware().boxes());
+            json.name("sum").value(Amounts.text(purchase.sum()));
+            json.endObject();
+        }
+        json.endArray();
+        json.name("why").beginArray();
+        for (String why : price.why()) {
+            json.value(why);
         }
         json.endArray();
         json.endObject();

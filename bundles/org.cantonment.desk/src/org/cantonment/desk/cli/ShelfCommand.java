@@ -14,6 +14,7 @@ import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.DeskSnapshot;
 import org.cantonment.desk.LocatedFinding;
+import org.cantonment.desk.csv.Field;
 import org.cantonment.desk.csv.Mapping;
 import org.cantonment.desk.csv.ShelfExport;
 import org.cantonment.desk.csv.ShelfFile;
@@ -65,7 +66,7 @@ final class ShelfCommand {
                 .snapshot();
         Shelf shelf = snapshot.meanings().shelves().stream().filter(one -> snapshot.file(one).filter(file::equals).isPresent())
                 .findFirst().orElseThrow(() -> new WrongCall("'" + terminal.show(file) + "' cannot be read as a shelf."));
-        String text = ShelfExport.of(shelf, snapshot.meanings().ranges());
+        String text = ShelfExport.of(shelf, TextReading.of(file).text(), snapshot.meanings().ranges());
         if (call.value("--to").isPresent()) {
             Path target = terminal.resolve(call.value("--to").get());
             if (Files.exists(target)) {
@@ -74,10 +75,6 @@ final class ShelfCommand {
             Files.writeString(target, text, StandardCharsets.UTF_8);
         } else {
             terminal.out().print(text);
-        }
-        if (!shelf.wishes().isEmpty() || !shelf.notes().isEmpty()) {
-            terminal.say("Not in the table: " + shelf.wishes().size() + " wishes and " + shelf.notes().size()
-                    + " notes of the whole shelf. An import with --replace leaves them where they are.");
         }
         return Exit.FINE;
     }
@@ -103,8 +100,9 @@ final class ShelfCommand {
                 "There is no folder for '" + terminal.show(target) + "'."));
         CampaignDesk desk = CampaignDesk.open(DeskScope.only(Targets.deskOf(folder).orElse(folder), Set.of(target))
                 .withShelves(), CancelToken.NEVER, new SlowProgress(terminal));
-        List<Made> rows = new ArrayList<>(ShelfImport.of(table, mapping.of(table), desk.snapshot().meanings().ranges()));
-        ShelfFile shelf = before.isPresent() ? ShelfFile.of(before.get().text())
+        List<Optional<Field>> fields = mapping.of(table);
+        List<Made> rows = new ArrayList<>(ShelfImport.of(table, fields, desk.snapshot().meanings().ranges()));
+        ShelfFile shelf = before.isPresent() ? ShelfFile.of(before.get().text(), ShelfImport.withWishes(fields))
                 : ShelfFile.anew(call.value("--of"), call.value("--in"), call.value("--on"));
         String text = settled(desk, target, shelf, mapping, table, rows);
         if (before.isPresent()) {

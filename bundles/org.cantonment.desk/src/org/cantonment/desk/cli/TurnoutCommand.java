@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 
 import org.cantonment.desk.CampaignDesk;
 import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.DeskSnapshot;
+import org.cantonment.desk.shopping.Closing;
 import org.cantonment.desk.turnout.EveningAnswer;
 import org.cantonment.desk.turnout.EveningText;
 import org.cantonment.desk.turnout.Fielding;
@@ -69,16 +71,39 @@ final class TurnoutCommand {
                             + "' cannot be read as a list.")));
         }
         Fielding fielding = new Fielding(snapshot.meanings());
-        if (lists.size() == 1) {
-            ListTurnout answer = fielding.of(lists.get(0), terms, CancelToken.NEVER);
-            TurnoutText text = new TurnoutText(answer);
-            return tell(call, text.lines(), text.reply(), () -> new TurnoutJson(terminal, snapshot).one(answer),
-                    answer.complete());
+        return lists.size() == 1 ? one(call, snapshot, fielding.of(lists.get(0), terms, CancelToken.NEVER))
+                : several(call, snapshot, fielding.together(lists, terms, CancelToken.NEVER));
+    }
+
+    private int one(Call call, DeskSnapshot snapshot, ListTurnout answer) {
+        Optional<Closing> closing = closing(answer.complete(), stopping ->
+                Closing.of(snapshot.meanings(), answer, stopping, new SlowProgress(terminal)));
+        TurnoutText text = new TurnoutText(answer.closedBy(words(closing)));
+        return tell(call, text.lines(), text.reply(), () -> new TurnoutJson(terminal, snapshot, closing).one(answer),
+                answer.complete());
+    }
+
+    private int several(Call call, DeskSnapshot snapshot, Shared shared) {
+        boolean complete = shared.together().lacking() == 0;
+        Optional<Closing> closing = closing(complete, stopping ->
+                Closing.ofAll(snapshot.meanings(), shared.lists(), stopping, new SlowProgress(terminal)));
+        SharedText text = new SharedText(shared, words(closing));
+        return tell(call, text.lines(), text.reply(), () -> new TurnoutJson(terminal, snapshot, closing).shared(shared),
+                complete);
+    }
+
+    /** What closes a shortage; nobody is asked where nothing is short. */
+    private static Optional<Closing> closing(boolean complete, Function<CancelToken, Closing> asking) {
+        if (complete) {
+            return Optional.empty();
         }
-        Shared shared = fielding.together(lists, terms, CancelToken.NEVER);
-        SharedText text = new SharedText(shared);
-        return tell(call, text.lines(), text.reply(), () -> new TurnoutJson(terminal, snapshot).shared(shared),
-                shared.together().lacking() == 0);
+        try (Stopping stopping = Stopping.after(OptionalInt.empty())) {
+            return Optional.of(asking.apply(stopping));
+        }
+    }
+
+    private static List<String> words(Optional<Closing> closing) {
+        return closing.map(Closing::words).orElse(List.of());
     }
 
     private int evening(Call call, int round, Terms terms) throws Fielding.Unclear {
@@ -90,9 +115,12 @@ final class TurnoutCommand {
         DeskSnapshot snapshot = desk.snapshot();
         EveningAnswer answer = EveningAnswer.of(new Fielding(snapshot.meanings()), call.value("--session").orElseThrow(),
                 round, terms, CancelToken.NEVER);
-        EveningText text = new EveningText(answer);
-        return tell(call, text.lines(), text.reply(), () -> new TurnoutJson(terminal, snapshot).evening(answer),
-                answer.evening().lacking() == 0);
+        boolean complete = answer.evening().lacking() == 0;
+        Optional<Closing> closing = closing(complete, stopping ->
+                Closing.together(snapshot.meanings(), answer.lists(), stopping, new SlowProgress(terminal)));
+        EveningText text = new EveningText(answer, words(closing));
+        return tell(call, text.lines(), text.reply(), () -> new TurnoutJson(terminal, snapshot, closing).evening(answer),
+                complete);
     }
 
     /** Writes an answer in JSON. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.cantonment.desk.DeskSnapshot;
+import org.cantonment.desk.shopping.Closing;
 import org.cantonment.desk.turnout.EveningAnswer;
 import org.cantonment.desk.turnout.EveningText;
 import org.cantonment.desk.turnout.Fielding.Shared;
@@ -35,10 +36,13 @@ final class TurnoutJson {
 
     private final Terminal terminal;
     private final DeskSnapshot snapshot;
+    private final Optional<Closing> closing;
 
-    TurnoutJson(Terminal terminal, DeskSnapshot snapshot) {
+    /** @param closing what to buy where something is short */
+    TurnoutJson(Terminal terminal, DeskSnapshot snapshot, Optional<Closing> closing) {
         this.terminal = terminal;
         this.snapshot = snapshot;
+        this.closing = closing;
     }
 
     String one(ListTurnout answer) {
@@ -64,6 +68,11 @@ final class TurnoutJson {
             json.name("lacking").value(answer.evening().lacking());
             json.name("proven").value(answer.evening().proven());
             json.name("fewestLenders").value(answer.evening().fewest());
+            json.name("promised").beginArray();
+            for (String promise : answer.promised()) {
+                json.value(promise);
+            }
+            json.endArray();
             json.name("loans").beginArray();
             for (Lent lent : answer.evening().loans()) {
                 json.beginObject();
@@ -75,7 +84,7 @@ final class TurnoutJson {
             }
             json.endArray();
             json.name("gaps").beginArray();
-            List<String> words = new EveningText(answer).gaps();
+            List<String> words = new EveningText(answer, List.of()).gaps();
             for (int i = 0; i < words.size(); i++) {
                 Gap gap = answer.evening().gaps().get(i);
                 reason(json, "together", gap.needed(), gap.there(), gap.lacking(), words.get(i));
@@ -95,6 +104,9 @@ final class TurnoutJson {
             json.beginObject();
             json.name("format").value(FORMAT);
             more.to(json);
+            if (closing.isPresent()) {
+                closing(json, closing.get());
+            }
             json.name("lists").beginArray();
             for (ListTurnout list : lists) {
                 list(json, list);
@@ -102,6 +114,26 @@ final class TurnoutJson {
             json.endArray();
             json.endObject();
         });
+    }
+
+    private static void closing(JsonWriter json, Closing closing) throws IOException {
+        json.name("closing").beginObject();
+        if (closing.shops().isPresent()) {
+            PlanJson plans = new PlanJson(json, closing.shops().get());
+            plans.shops();
+            if (closing.plan().isPresent()) {
+                json.name("plan");
+                plans.plan(closing.plan().get());
+            }
+            json.name("impossible").value(closing.answer().orElseThrow().impossible());
+            plans.findings("findings", closing.findings());
+        }
+        json.name("words").beginArray();
+        for (String line : closing.words()) {
+            json.value(line);
+        }
+        json.endArray();
+        json.endObject();
     }
 
     private void list(JsonWriter json, ListTurnout answer) throws IOException {

@@ -75,15 +75,16 @@ final class Words {
     }
 
     private static CommandSpec reach() {
-        CommandSpec spec = command("reach", "Tells how far a player's shelf is from every formation in every era, nearest"
-                + " first: with the fewest units and with the most.");
-        spec.addOption(flag("--json", "Answer in JSON, as docs/json/reach.schema.json says."));
-        spec.addOption(flag("--reply", "Answer in a few words to paste into a chat, under 500 characters."));
+        CommandSpec spec = command("reach", "Tells how far a player's shelf is from every formation in every era, in pieces"
+                + " and in money, nearest first: with the fewest units and with the most. With --boxes: what each box on"
+                + " sale would bring within reach by itself.");
+        spec.addOption(flag("--boxes", "Tell of boxes, not of formations; those first that open most for their money."));
+        spec.addOption(flag("--pieces", "Tell pieces only, no money."));
         spec.addOption(value("--era", "ERA", "Look into this era only."));
         spec.addOption(value("--week", "NUMBER", "With what was known after this week; else with what is there now."));
-        spec.addPositional(one("0", "PLAYER", "The player's id, or what people call the player."));
-        return spec.addPositional(PositionalParamSpec.builder().index("1").arity("0..1").required(false).type(String.class)
-                .paramLabel("FOLDER").description("The campaign's folder; else the one you are in.").build());
+        ShoppingWords.sellers(spec);
+        ShoppingWords.forms(spec, "reach");
+        return spec.addPositional(one("0", "PLAYER", "A player, by name or id.")).addPositional(ShoppingWords.folder());
     }
 
     private static CommandSpec shelf() {

@@ -31,12 +31,14 @@ public enum Field {
     LOST,
     /** What is left of it. */
     LEFT,
-    /** Remarks to be shown; several parted by semicolons. */
+    /** Remarks to be shown; several parted by semicolons. Alone in a row of a table with wishes: one of the whole shelf. */
     NOTE,
     /** Something that no range knows, in words; then the thing stays empty. */
     ODDMENT,
     /** What an oddment is worth. */
     WORTH,
+    /** A wish: its name and title, then its lines, parted by semicolons; then thing and oddment stay empty. */
+    WISH,
     /** Nothing that matters: the column is passed over. */
     NOTHING;
 

@@ -27,11 +27,11 @@ import org.joda.money.Money;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 
-/** A shelf as a table, one row for each line of it. Imported again it is the same shelf, but for wishes and notes of the whole. */
+/** A shelf as a table, one row for each line of it. Imported again it is the same shelf. */
 public final class ShelfExport {
     private static final List<Field> COLUMNS = List.of(Field.CERTAINTY, Field.COUNT, Field.THING, Field.STATE, Field.LOOSE,
             Field.PAID, Field.ON, Field.FROM, Field.PRINTING, Field.BUILT, Field.LOST, Field.LEFT, Field.NOTE, Field.ODDMENT,
-            Field.WORTH);
+            Field.WORTH, Field.WISH);
 
     private final Stockables things;
 
@@ -39,18 +39,24 @@ public final class ShelfExport {
         things = new Stockables(ranges);
     }
 
-    /** The table, lines ended as RFC 4180 says, with a heading. */
-    public static String of(Shelf shelf, List<Range> ranges) {
+    /**
+     * The table, lines ended as RFC 4180 says, with a heading.
+     *
+     * @param text the text of the shelf, for its wishes in the words in which they were written
+     */
+    public static String of(Shelf shelf, String text, List<Range> ranges) {
         ShelfExport export = new ShelfExport(ranges);
-        StringWriter text = new StringWriter();
-        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+        StringWriter table = new StringWriter();
+        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(table)) {
             writer.writeRecord(COLUMNS.stream().map(Field::word).toList());
+            shelf.notes().forEach(note -> writer.writeRecord(cells(Map.of(Field.NOTE, Cell.of(List.of(note))))));
             shelf.holdings().forEach(holding -> writer.writeRecord(export.row(holding)));
             shelf.oddments().forEach(oddment -> writer.writeRecord(row(oddment)));
+            Wishes.in(text).forEach(wish -> writer.writeRecord(cells(Map.of(Field.WISH, wish))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString();
+        return table.toString();
     }
 
     private static List<String> cells(Map<Field, String> row) {
@@ -81,7 +87,7 @@ public final class ShelfExport {
             row.put(Field.valueOf(act.name()), holding.made().stream().filter(made -> made.act() == act).map(this::made)
                     .collect(Collectors.joining("; ")));
         }
-        row.put(Field.NOTE, String.join("; ", holding.notes()));
+        row.put(Field.NOTE, Cell.of(holding.notes()));
         return cells(row);
     }
 

@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.cantonment.desk.csv.ShelfImport.Made;
 
 /**
- * The text of a shelf whose things come from a table. Its first line, what stands before it, its wishes and its notes stay as
- * they are.
+ * The text of a shelf whose things come from a table. Its first line and what stands before it stay as they are, and so do its
+ * wishes and notes, unless the table has those, too.
  *
  * @param head what stands before the things
  * @param tail what stands behind them
@@ -58,8 +58,12 @@ public record ShelfFile(List<String> head, List<String> tail) {
                 + on.map(day -> " on " + day).orElse("")), List.of());
     }
 
-    /** A shelf that is there: what lies on it is taken off. */
-    public static ShelfFile of(String text) {
+    /**
+     * A shelf that is there: what lies on it is taken off.
+     *
+     * @param wishes whether its wishes and notes are taken off, too
+     */
+    public static ShelfFile of(String text, boolean wishes) {
         List<String> head = new ArrayList<>();
         List<String> tail = new ArrayList<>();
         boolean begun = false;
@@ -70,14 +74,15 @@ public record ShelfFile(List<String> head, List<String> tail) {
             boolean remark = bare.startsWith("#");
             boolean card = !bare.isEmpty() && !remark && !bare.startsWith(".");
             if (card) {
-                kept = !begun || bare.startsWith("wish ") || bare.startsWith("note ");
+                kept = !begun || !wishes && (bare.startsWith("wish ") || bare.startsWith("note "));
                 things |= begun;
                 begun = true;
             }
             if (bare.matches("# (column \".*\" is \\w+|row \\d+ not understood: .*)")) {
                 continue;
             }
-            if (kept || remark) {
+            boolean noted = wishes && begun && !things && bare.matches("[.]\\s*note\\s.*");
+            if (kept && !noted || remark) {
                 (things ? tail : head).add(line);
             }
         }

@@ -69,11 +69,39 @@ public final class ShelfImport {
 
     private Made row(Table.Row row) {
         try {
-            return new Made(row.line(), cell(row, Field.THING).isEmpty() && !cell(row, Field.ODDMENT).isEmpty()
-                    ? oddment(row) : holding(row), "");
+            return new Made(row.line(), lines(row), "");
         } catch (Odd e) {
             return new Made(row.line(), List.of(remark(table, row, e.getMessage())), e.getMessage());
         }
+    }
+
+    private List<String> lines(Table.Row row) throws Odd {
+        if (!cell(row, Field.THING).isEmpty()) {
+            return holding(row);
+        }
+        if (!cell(row, Field.ODDMENT).isEmpty()) {
+            return oddment(row);
+        }
+        if (!cell(row, Field.WISH).isEmpty()) {
+            return Wishes.lines(oneLine(cell(row, Field.WISH)));
+        }
+        return withWishes(fields) && noteAlone(row) ? note(row) : holding(row);
+    }
+
+    private boolean noteAlone(Table.Row row) {
+        return !cell(row, Field.NOTE).isEmpty() && row.cells().stream().filter(one -> !one.isBlank()).count() == 1;
+    }
+
+    private List<String> note(Table.Row row) throws Odd {
+        if (!table.rows().subList(0, table.rows().indexOf(row)).stream().allMatch(this::noteAlone)) {
+            throw new Odd("A note of the whole shelf stands above everything that lies on it.");
+        }
+        return Cell.parts(oneLine(cell(row, Field.NOTE))).stream().map(note -> "  . note " + quoted(note)).toList();
+    }
+
+    /** Whether a table says what is wished and noted of the whole shelf, so that nothing of that kind is kept beside it. */
+    public static boolean withWishes(List<Optional<Field>> fields) {
+        return fields.contains(Optional.of(Field.WISH));
     }
 
     private String cell(Table.Row row, Field field) {
@@ -125,7 +153,7 @@ public final class ShelfImport {
     }
 
     private static List<String> parts(String cell) {
-        return cell.isEmpty() ? List.of() : List.of(oneLine(cell).split("\\s*;\\s*"));
+        return Cell.parts(oneLine(cell));
     }
 
     private String certainty(Table.Row row) throws Odd {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was found of the changes that make a list legal in an era by the rules; checks of others only say what they think of
- * each.
+ * What was found of the changes that make a list legal in an era: such as content the checks of others, too, or where none
+ * of those was found, such as content the rules alone.
  *
  * @param answers  the best, then the next ones
  * @param complete whether the search came to its end

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.desk.judging.Meanings;
-import org.cantonment.desk.turnout.Stores;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.Round;
 import org.cantonment.domain.common.CancelToken;

@@ -19,9 +19,9 @@ import org.cantonment.rules.Verdict;
  * @param limit   the limit of points, if there is one
  * @param verdict what the judge says of the list as it is written
  * @param objections what checks of others find in the list as it is written
- * @param atLarge what makes it legal by the rules; empty if it is
- * @param owned   what makes it legal by the rules and to be fielded with what is owned; empty if that is not known, or it is
- *                both
+ * @param atLarge what makes it legal, by the rules alone where nothing was found that contents the checks of others, too;
+ *                empty if it is legal, or legal by the rules and nothing was found
+ * @param owned   the same with what is owned; empty, too, if that is not known
  */
 public record EraAnswer(Id era, String title, boolean written, OptionalInt limit, Verdict verdict,
         List<Objection> objections, Optional<Changes> atLarge, Optional<Changes> owned) {

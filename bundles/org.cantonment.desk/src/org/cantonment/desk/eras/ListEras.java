@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 import org.cantonment.desk.judging.Cases;
 import org.cantonment.desk.judging.ListCase;
@@ -37,6 +38,9 @@ import org.cantonment.rules.view.Ruling;
  * @param eras    one for each era, in the order in which the rules write them
  */
 public record ListEras(ForceList list, String title, Owned owned, List<String> unasked, List<EraAnswer> eras) {
+
+    /** How many lists are looked at where checks of others have refused the least change. */
+    private static final int MOST_ASKED = 5_000;
 
     /** A list cannot be looked at by era; the message is a whole sentence for a person. */
     public static final class Unclear extends Exception {
@@ -105,11 +109,13 @@ public record ListEras(ForceList list, String title, Owned owned, List<String> u
 
         EraAnswer answer(Id era, String title, boolean written) {
             Verdict verdict = Judge.judge(now, list, about.situation().withCancel(cancel));
-            Optional<Changes> atLarge = verdict.legal() ? Optional.empty() : Optional.of(search(Fielding.ALL));
+            List<Objection> objections = objections(about, verdict);
+            boolean legal = verdict.legal() && objections.isEmpty();
+            Optional<Changes> atLarge = legal ? Optional.empty() : search(Fielding.ALL, verdict.legal());
             Optional<Changes> mine = Optional.ofNullable(cupboard).map(one -> one.fielding(now, cancel))
-                    .filter(fielding -> !verdict.legal() || lacks(fielding)).map(this::search);
-            return new EraAnswer(era, title, written, about.situation().points(), verdict, objections(about, verdict),
-                    atLarge, mine);
+                    .flatMap(fielding -> legal && !lacks(fielding) ? Optional.empty()
+                            : search(fielding, verdict.legal() && !lacks(fielding)));
+            return new EraAnswer(era, title, written, about.situation().points(), verdict, objections, atLarge, mine);
         }
 
         private List<Objection> objections(ListCase some, Verdict verdict) {
@@ -120,9 +126,24 @@ public record ListEras(ForceList list, String title, Owned owned, List<String> u
             return !fielding.lacking(Requirements.of(now, list, about.situation().contingents())).isEmpty();
         }
 
-        private Changes search(Fielding fielding) {
-            Found found = LeastChange.search(now, before, list, about.situation().withCancel(cancel), fielding, wanted,
-                    LeastChange.MOST);
+        /**
+         * What contents the rules and the checks of others; where nothing was found that contents these, what contents the
+         * rules.
+         *
+         * @param lawful whether the list as it is contents the rules, so that there is nothing to change for them
+         */
+        private Optional<Changes> search(Fielding fielding, boolean lawful) {
+            Changes byRules = lawful ? null : changes(fielding, any -> true, LeastChange.MOST);
+            if (byRules != null && byRules.best().filter(best -> !best.legal()).isEmpty()) {
+                return Optional.of(byRules);
+            }
+            Changes agreed = changes(fielding, answer -> told(answer).legal(), MOST_ASKED);
+            return agreed.best().filter(ChangeAnswer::legal).isPresent() ? Optional.of(agreed) : Optional.ofNullable(byRules);
+        }
+
+        private Changes changes(Fielding fielding, Predicate<Answer> agreed, int most) {
+            Found found = LeastChange.search(now, before, list, about.situation().withCancel(cancel), fielding, agreed,
+                    wanted, most);
             return new Changes(found.answers().stream().map(this::told).toList(), found.complete(), found.bound());
         }
 

@@ -5,10 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
+import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.range.Certainty;
+import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.range.Piece;
 import org.cantonment.domain.range.Range;
 import org.cantonment.domain.shelf.Held;
@@ -19,31 +21,69 @@ import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.domain.shelf.State;
 import org.cantonment.domain.shelf.StateShare;
 import org.cantonment.rules.view.Holdings;
+import org.cantonment.stock.Catalogue;
+import org.cantonment.stock.ledger.AsOf;
+import org.cantonment.stock.ledger.Inventory;
+import org.cantonment.stock.ledger.Ledger;
+import org.cantonment.stock.ledger.Loan;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.supply.Supply;
 
 /**
- * The built pieces that a player's shelves hold as they are written: pieces that stand there, and what was built out of
- * boxes and parts, less what was lost of it. What is guessed counts as it is guessed.
+ * The pieces that players own ready to hand when a list is played, as turnouts count them: what shelves say and weeks have
+ * done since; what is lent out is its owner's still. What is guessed counts as it is guessed. Of paint only the shelves know.
+ * Holds what it has worked out of one state of the books.
  */
 final class AtHand {
 
-    private final Set<Id> pieces = new HashSet<>();
-    private final Map<Id, Long> owned = new HashMap<>();
-    private final Map<Id, Long> painted = new HashMap<>();
-    private final Set<Id> uncounted = new HashSet<>();
+    private final Meanings meanings;
+    private final Catalogue catalogue;
+    private final Map<Optional<Id>, Ledger> ledgers = new HashMap<>();
+    private final Map<Object, Optional<Holdings>> known = new HashMap<>();
 
-    private AtHand(List<Range> ranges) {
-        ranges.forEach(range -> range.pieces().forEach(piece -> pieces.add(piece.id())));
+    AtHand(Meanings meanings) {
+        this.meanings = meanings;
+        this.catalogue = Catalogue.of(meanings.ranges(), meanings.ruleSets());
     }
 
-    /** What stands on the shelves of a player; empty if no book says. */
-    static Optional<Holdings> of(Id player, List<Range> ranges, List<Shelf> shelves) {
-        List<Shelf> own = shelves.stream().filter(shelf -> shelf.owners().contains(player)).toList();
+    /** What a list's player owns when it is played; empty if no shelf says. */
+    synchronized Optional<Holdings> of(ForceList list) {
+        Id player = list.player().orElseThrow();
+        List<Shelf> own = meanings.shelves().stream().filter(shelf -> shelf.owners().contains(player)).toList();
         if (own.isEmpty()) {
             return Optional.empty();
         }
-        AtHand hand = new AtHand(ranges);
-        own.forEach(shelf -> shelf.holdings().forEach(hand::take));
-        return Optional.of(new Holdings(hand.owned, hand.painted, hand.uncounted));
+        Optional<Campaign> campaign = meanings.campaignOf(player);
+        AsOf when = Stores.when(list, campaign, OptionalInt.empty());
+        return known.computeIfAbsent(List.of(player, when), key -> Optional.of(holdings(player, own,
+                ledgers.computeIfAbsent(campaign.map(Campaign::id), id -> Stores.of(meanings, catalogue, campaign)).at(when))));
+    }
+
+    private Holdings holdings(Id player, List<Shelf> shelves, Inventory inventory) {
+        Map<Id, Long> owned = new HashMap<>();
+        Set<Id> uncounted = new HashSet<>();
+        Supply supply = inventory.of(player);
+        supply.stacks().forEach(stack -> {
+            owned.merge(stack.what(), (long) stack.counted(), Long::sum);
+            if (stack.unknown() > 0) {
+                uncounted.add(stack.what());
+            }
+        });
+        for (Frames frames : supply.frames()) {
+            if (frames.built() >= 0) {
+                frames.ways().get(frames.built()).gives().forEach((type, count) ->
+                        owned.merge(type, (long) count * frames.count(), Long::sum));
+            }
+        }
+        for (Loan loan : inventory.loans()) {
+            owned.merge(loan.what(), loan.owner().equals(player) ? (long) loan.count() : 0L, Long::sum);
+            owned.merge(loan.what(), loan.holder().equals(Optional.of(player)) ? -(long) loan.count() : 0L, Long::sum);
+        }
+        owned.keySet().removeIf(type -> !catalogue.isPiece(type));
+        uncounted.removeIf(type -> !catalogue.isPiece(type));
+        Map<Id, Long> painted = painted(shelves);
+        painted.replaceAll((type, count) -> Math.min(count, owned.getOrDefault(type, 0L)));
+        return new Holdings(owned, painted, uncounted);
     }
 
     /** The family of each piece type, and of each family the one it lies in. */
@@ -58,23 +98,24 @@ final class AtHand {
         return kin;
     }
 
-    private void take(Holding holding) {
-        if (pieces.contains(holding.what())) {
-            if (holding.certainty() == Certainty.UNKNOWN) {
-                uncounted.add(holding.what());
-                return;
-            }
-            owned.merge(holding.what(), (long) holding.count(), Long::sum);
-            painted.merge(holding.what(), painted(holding), Long::sum);
-        }
-        for (Made made : holding.made()) {
-            long sign = made.act() == MadeAct.BUILT ? 1 : made.act() == MadeAct.LOST ? -1 : 0;
-            for (Held held : made.things()) {
-                if (pieces.contains(held.what())) {
-                    owned.merge(held.what(), sign * held.count(), Long::sum);
-                    boolean done = held.state().filter(AtHand::finished).isPresent();
-                    painted.merge(held.what(), done ? sign * held.count() : 0L, Long::sum);
+    private Map<Id, Long> painted(List<Shelf> shelves) {
+        Map<Id, Long> painted = new HashMap<>();
+        for (Shelf shelf : shelves) {
+            for (Holding holding : shelf.holdings()) {
+                if (catalogue.isPiece(holding.what())) {
+                    painted.merge(holding.what(), painted(holding), Long::sum);
                 }
+                holding.made().forEach(made -> add(made, painted));
+            }
+        }
+        return painted;
+    }
+
+    private void add(Made made, Map<Id, Long> painted) {
+        long sign = made.act() == MadeAct.BUILT ? 1 : made.act() == MadeAct.LOST ? -1 : 0;
+        for (Held held : made.things()) {
+            if (catalogue.isPiece(held.what()) && held.state().filter(AtHand::finished).isPresent()) {
+                painted.merge(held.what(), sign * held.count(), Long::sum);
             }
         }
     }

@@ -150,7 +150,7 @@ public final class Cases {
                     player.flatMap(Player::side),
                     earlier.isEmpty() ? Optional.empty() : Optional.of(earlier.get(earlier.size() - 1)),
                     Used.in(earlier), campaign.map(Campaign::excuses).orElse(List.of()), contingents(occasion),
-                    CancelToken.NEVER, list.player().flatMap(meanings::atHand), meanings.kin());
+                    CancelToken.NEVER, meanings.atHand(list), meanings.kin());
         }
 
         private List<ForceList> earlier() {

@@ -81,6 +81,9 @@ public final class Judging {
     public void bringUpToDate(Meanings meanings, Predicate<ForceList> asked, boolean books, CancelToken cancel,
             Progress progress) {
         rulings.keepOnly(meanings.ruleSets());
+        if (last != null) {
+            meanings.takeOver(last);
+        }
         Cases cases = new Cases(meanings, rulings);
         Map<ForceList, Judged> kept = new IdentityHashMap<>();
         List<ForceList> lists = meanings.lists();
@@ -126,7 +129,7 @@ public final class Judging {
             all.addAll(foreign);
             Judged now = foreign.isEmpty() ? own : new Judged(own.about(), own.verdict(), all);
             Judged then = before.get(list);
-            told.put(list, now.equals(then) && then.about() == now.about() ? then : now);
+            told.put(list, then != null && then.about() == now.about() && now.equals(then) ? then : now);
         });
     }
 

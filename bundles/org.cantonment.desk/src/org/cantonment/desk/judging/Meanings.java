@@ -35,7 +35,7 @@ public final class Meanings {
     private final List<Shelf> shelves;
     private final Map<Id, List<ForceList>> byPlayer = new HashMap<>();
 
-    private final Map<Id, Optional<Holdings>> atHand = new HashMap<>();
+    private AtHand atHand;
     private Map<Id, Id> kin;
     private Boolean asksShelves;
 
@@ -115,25 +115,55 @@ public final class Meanings {
                 .map(Era::title).orElse(era.name());
     }
 
-    /** The built pieces that a player has at hand, if any shelf says. */
-    Optional<Holdings> atHand(Id player) {
-        synchronized (atHand) {
-            return atHand.computeIfAbsent(player, id -> AtHand.of(id, ranges, shelves));
+    /** The pieces that a list's player owns when it is played, if any shelf says; only where a rule asks for them. */
+    synchronized Optional<Holdings> atHand(ForceList list) {
+        if (list.player().isEmpty() || !asksShelves()) {
+            return Optional.empty();
         }
+        if (atHand == null) {
+            atHand = new AtHand(this);
+        }
+        return atHand.of(list);
+    }
+
+    private synchronized AtHand counted() {
+        return atHand;
     }
 
     /** The family of each piece type, and of each family the one it lies in. */
     synchronized Map<Id, Id> kin() {
         if (kin == null) {
-            kin = AtHand.kin(ranges);
+            kin = Map.copyOf(AtHand.kin(ranges));
         }
         return kin;
+    }
+
+    /**
+     * Takes over what other meanings have worked out from the same books, so that what is equal is the same
+     * object and is told so at a glance.
+     */
+    void takeOver(Meanings others) {
+        if (!sameObjects(ranges, others.ranges)) {
+            return;
+        }
+        Map<Id, Id> known = others.kin();
+        synchronized (this) {
+            kin = known;
+        }
+        if (sameObjects(shelves, others.shelves) && sameObjects(weeks, others.weeks) && sameObjects(inOrder, others.inOrder)
+                && sameObjects(ruleSets, others.ruleSets)) {
+            AtHand counted = others.counted();
+            synchronized (this) {
+                atHand = counted;
+            }
+        }
     }
 
     /** Whether nothing that a list's case is made of differs from what it was in those meanings. */
     boolean sameAround(ForceList list, Meanings others) {
         return sameObjects(ruleSets, others.ruleSets) && sameObjects(inOrder, others.inOrder)
-                && (!asksShelves() || sameObjects(ranges, others.ranges) && sameObjects(shelves, others.shelves))
+                && (!asksShelves() || sameObjects(ranges, others.ranges) && sameObjects(shelves, others.shelves)
+                        && sameObjects(weeks, others.weeks))
                 && (list.player().isEmpty() || sameObjects(listsOf(list.player().get()),
                         others.listsOf(list.player().get())));
     }

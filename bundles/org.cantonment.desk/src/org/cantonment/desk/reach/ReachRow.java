@@ -29,8 +29,10 @@ public record ReachRow(Id era, String eraTitle, Id formation, String title, Opti
      * @param needed  how many pieces that takes
      * @param missing which pieces are missing; empty if it can be fielded now
      * @param proven  whether no filling is nearer
+     * @param price   the least money that makes the formation fieldable, by whatever filling; empty if it can be fielded now,
+     *                or where money was not asked about
      */
-    public record Filled(String units, int needed, List<Missing> missing, boolean proven) {
+    public record Filled(String units, int needed, List<Missing> missing, boolean proven, Optional<Price> price) {
         public Filled {
             missing = List.copyOf(missing);
         }
@@ -40,10 +42,14 @@ public record ReachRow(Id era, String eraTitle, Id formation, String title, Opti
             return missing.stream().mapToInt(Missing::count).sum();
         }
 
-        /** "now", or "2 pieces away: 2 Gun wagon". */
-        public String words() {
-            String which = missing.stream().map(one -> one.count() + " " + one.words()).collect(Collectors.joining(", "));
-            return away() + (missing.isEmpty() ? "" : ": " + which);
+        /** The same with its price. */
+        Filled at(Price what) {
+            return new Filled(units, needed, missing, proven, Optional.of(what));
+        }
+
+        /** "1 Gun wagon, 2 Lock warden or Reeve". */
+        public String which() {
+            return missing.stream().map(one -> one.count() + " " + one.words()).collect(Collectors.joining(", "));
         }
 
         /** "now", or "2 pieces away". */
@@ -52,5 +58,16 @@ public record ReachRow(Id era, String eraTitle, Id formation, String title, Opti
             return (lacking == 0 ? "now" : lacking == 1 ? "1 piece away" : lacking + " pieces away")
                     + (proven || lacking == 0 ? "" : " at the most");
         }
+
+        /** "now", or "2 pieces or 14.50 EUR away". */
+        public String awayWithMoney() {
+            Optional<String> money = price.flatMap(Price::amount);
+            return money.isEmpty() || lacking() == 0 ? away() : away().replace(" away", " or " + money.get() + " away");
+        }
+    }
+
+    /** The same with other answers. */
+    ReachRow with(Optional<Filled> newLeast, Optional<Filled> newMost) {
+        return new ReachRow(era, eraTitle, formation, title, newLeast, newMost);
     }
 }

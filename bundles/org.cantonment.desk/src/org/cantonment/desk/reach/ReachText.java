@@ -2,6 +2,7 @@ package org.cantonment.desk.reach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.cantonment.desk.reach.ReachRow.Filled;
 import org.cantonment.desk.turnout.TurnoutText;
@@ -11,6 +12,7 @@ import org.cantonment.stock.ledger.AsOf;
 public final class ReachText {
     /** What is said of a formation for which no unit is to be had. */
     public static final String NO_UNIT = "no unit may stand in it";
+    private static final String INDENT = "            ";
 
     private final ReachAnswer answer;
 
@@ -21,30 +23,38 @@ public final class ReachText {
 
     /** "Ombra: 9 of 30 formations can be fielded now, as known after week 7." */
     public String heading() {
-        AsOf when = answer.when();
         return answer.title() + ": " + answer.now() + " of " + answer.rows().size() + " formations can be fielded now"
-                + (when.week().isPresent() ? ", as known after week " + when.week().getAsInt() : "") + '.';
+                + asKnown(answer.when()) + '.';
+    }
+
+    static String asKnown(AsOf when) {
+        return when.week().isPresent() ? ", as known after week " + when.week().getAsInt() : "";
+    }
+
+    /** By what prices money is told, and what is left out, or why none is; empty where nobody asked. */
+    public Optional<String> prices() {
+        return answer.noMoney().map(why -> "No money is told. " + why).or(() -> answer.shops().map(shops ->
+                "Money by prices of " + shops.day() + " (" + shops.why() + ")." + shops.leftOut().map(" "::concat).orElse("")));
     }
 
     /** All of it, nearest first, a line for each formation and what it is filled with. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(heading());
+        prices().ifPresent(lines::add);
         for (ReachRow row : answer.rows()) {
-            lines.add(row.title() + ", " + row.eraTitle() + ": " + away(row));
-            row.least().ifPresent(least -> lines.add("  at least: " + say(least)));
+            lines.add(row.title() + ", " + row.eraTitle() + ": " + row.least().map(Filled::awayWithMoney).orElse(NO_UNIT) + '.');
+            row.least().ifPresent(least -> say("  at least: ", least, lines));
             row.most().filter(most -> !most.equals(row.least().orElse(null))).ifPresent(most ->
-                    lines.add("  at most:  " + say(most)));
+                    say("  at most:  ", most, lines));
         }
         return lines;
     }
 
-    private static String away(ReachRow row) {
-        return row.least().map(Filled::away).orElse(NO_UNIT) + '.';
-    }
-
-    private static String say(Filled filled) {
-        return (filled.units().isEmpty() ? "nothing" : filled.units()) + ": " + filled.words() + '.';
+    private static void say(String how, Filled filled, List<String> lines) {
+        lines.add(how + (filled.units().isEmpty() ? "nothing" : filled.units()) + ": " + filled.away()
+                + (filled.missing().isEmpty() ? "" : ": " + filled.which()) + '.');
+        filled.price().ifPresent(price -> lines.add(INDENT + price.words()));
     }
 
     /** The answer for a chat: what can be fielded now, then what is nearest. */
@@ -52,8 +62,8 @@ public final class ReachText {
         StringBuilder text = new StringBuilder(heading());
         int left = 0;
         for (ReachRow row : answer.rows()) {
-            String words = row.least().map(Filled::words).orElse(NO_UNIT);
-            String line = " " + row.title() + ", " + row.eraTitle() + ": " + words + '.';
+            String line = " " + row.title() + ", " + row.eraTitle() + ": "
+                    + row.least().map(ReachText::nearest).orElse(NO_UNIT) + '.';
             if (left > 0 || text.length() + line.length() >= TurnoutText.REPLY - " And 999 more.".length()) {
                 left++;
             } else {
@@ -61,5 +71,9 @@ public final class ReachText {
             }
         }
         return left == 0 ? text.toString() : text + " And " + left + " more.";
+    }
+
+    private static String nearest(Filled filled) {
+        return filled.awayWithMoney() + (filled.missing().isEmpty() ? "" : ": " + filled.which());
     }
 }

@@ -3,6 +3,7 @@ package org.cantonment.desk.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.cantonment.buying.plan.Building;
@@ -19,6 +20,7 @@ import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.range.Part;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.likeness.Truth;
+import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.turnout.Turnout;
 
 /** The parts of a plan in words. */
@@ -95,8 +97,17 @@ public final class PlanText {
         return words;
     }
 
+<<<<<<< HEAD
     private String whose(int person) {
         return people.size() < 2 ? "" : ", for " + people.get(person);
+=======
+    /** What is built of what is bought, a sentence without its full stop each. */
+    List<String> builtOfBought(Plan plan) {
+        Set<Id> parts = plan.purchases().stream().flatMap(one -> one.ware().load().frames().stream()).map(Frames::part)
+                .collect(Collectors.toSet());
+        return plan.buildings().stream().filter(one -> parts.contains(one.part()) && !one.build().equals(one.part()))
+                .map(this::build).toList();
+>>>>>>> main
     }
 
     /** "1 Car frame as Crank car, glued". */

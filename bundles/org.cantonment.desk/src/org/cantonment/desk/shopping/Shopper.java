@@ -10,7 +10,7 @@ import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
-import org.cantonment.desk.turnout.Stores;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;

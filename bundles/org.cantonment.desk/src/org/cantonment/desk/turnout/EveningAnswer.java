@@ -2,8 +2,11 @@ package org.cantonment.desk.turnout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
@@ -21,10 +24,8 @@ import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.ledger.AsOf;
 import org.cantonment.stock.ledger.Inventory;
 import org.cantonment.stock.session.Evening;
-import org.cantonment.stock.session.Lender;
 import org.cantonment.stock.session.Lending;
 import org.cantonment.stock.session.Seat;
-import org.cantonment.stock.turnout.Turnout;
 
 /**
  * Whether everybody can play on one evening.
@@ -33,22 +34,26 @@ import org.cantonment.stock.turnout.Turnout;
  * @param round   its round
  * @param lists   the lists that are played, with what is lent reckoned in
  * @param missing players who are paired but have no list for the round
+ * @param promised whole sentences: what the lists say is borrowed, which is handed over before anybody lends
+ * @param shared whose together is what is lent by nobody alone, by its lender
  * @param evening who lends what to whom
  * @param meanings what all books mean
  * @param catalogue what ranges and rules know
  */
-public record EveningAnswer(String session, int round, List<ListTurnout> lists, List<String> missing, Evening evening,
-        Meanings meanings, Catalogue catalogue) {
-    private static final Id CLUB = Id.of("the-club");
-
+public record EveningAnswer(String session, int round, List<ListTurnout> lists, List<String> missing, List<String> promised,
+        Map<Id, Set<Id>> shared, Evening evening, Meanings meanings, Catalogue catalogue) {
     public EveningAnswer {
         lists = List.copyOf(lists);
         missing = List.copyOf(missing);
+        promised = List.copyOf(promised);
+        shared = Map.copyOf(shared);
     }
 
     /** What people call who lends or borrows. */
     public String who(Id id) {
-        return id.equals(CLUB) ? "the club" : ListTitle.player(id, meanings);
+        return Lenders.club(id) ? "the club" : shared.containsKey(id) ? shared.get(id).stream()
+                .map(owner -> ListTitle.player(owner, meanings)).collect(Collectors.joining(" and "))
+                : ListTitle.player(id, meanings);
     }
 
     /**
@@ -80,10 +85,8 @@ public record EveningAnswer(String session, int round, List<ListTurnout> lists, 
             CancelToken cancel) throws Unclear {
         AsOf asOf = terms.week().isPresent() ? AsOf.week(terms.week().getAsInt())
                 : session.date().map(AsOf::day).orElse(AsOf.NOW);
-        Inventory inventory = fielding.inventory(Optional.of(campaign), asOf);
         List<String> missing = new ArrayList<>();
-        List<ListTurnout> asked = new ArrayList<>();
-        List<Seat> seats = new ArrayList<>();
+        List<ForceList> fielded = new ArrayList<>();
         for (Id player : players(round, session)) {
             Optional<ForceList> list = fielding.meanings().listsOf(player).stream().filter(one ->
                     one.round().isPresent() && one.round().getAsInt() == round.number()).findFirst();
@@ -91,23 +94,32 @@ public record EveningAnswer(String session, int round, List<ListTurnout> lists, 
                 missing.add(ListTitle.player(player, fielding.meanings())
                         + (list.isEmpty() ? " has no list for round " + round.number() : " has no shelf here"));
             } else {
-                ListTurnout one = fielding.ask(list.get(), terms, asOf).answer();
-                asked.add(one);
-                seats.add(new Seat(player, list.get().id(), one.task().needs(), one.task().allowance()));
+                fielded.add(list.get());
             }
         }
-        if (seats.isEmpty()) {
+        if (fielded.isEmpty()) {
             throw new Unclear("Nobody who plays in " + session.title() + " of round " + round.number()
                     + " has a list and a shelf here.");
         }
-        Evening evening = Lending.of(fielding.catalogue(), seats, lenders(inventory, campaign), cancel);
+        List<ListTurnout> asked = new ArrayList<>();
+        List<Seat> seats = new ArrayList<>();
+        for (ForceList list : fielded) {
+            ListTurnout one = fielding.ask(list, terms, asOf).answer();
+            asked.add(one);
+            seats.add(new Seat(list.player().orElseThrow(), list.id(), one.task().needs(), one.task().allowance()));
+        }
+        List<String> promised = new ArrayList<>();
+        Inventory inventory = new Borrowed(fielding.catalogue(), fielding.meanings()).handedOver(fielded,
+                fielding.inventory(Optional.of(campaign), asOf), promised);
+        Lenders lenders = Lenders.of(inventory, seats.stream().map(Seat::player).toList());
+        Evening evening = Lending.of(fielding.catalogue(), seats, lenders.all(), cancel);
         List<ListTurnout> lists = new ArrayList<>();
         for (ListTurnout one : asked) {
-            Turnout turnout = evening.turnout(one.list().player().orElseThrow()).orElseThrow();
-            lists.add(one.with(turnout));
+            Id player = one.list().player().orElseThrow();
+            lists.add(one.with(evening.turnout(player).orElseThrow(), evening.supplies().get(player)));
         }
-        return new EveningAnswer(session.title(), round.number(), lists, missing, evening, fielding.meanings(),
-                fielding.catalogue());
+        return new EveningAnswer(session.title(), round.number(), lists, missing, promised, lenders.shared(), evening,
+                fielding.meanings(), fielding.catalogue());
     }
 
     private static List<Id> players(Round round, Session session) {
@@ -119,12 +131,5 @@ public record EveningAnswer(String session, int round, List<ListTurnout> lists, 
             }
         }
         return List.copyOf(players);
-    }
-
-    private static List<Lender> lenders(Inventory inventory, Campaign campaign) {
-        List<Lender> lenders = new ArrayList<>();
-        campaign.players().forEach(player -> lenders.add(new Lender(player.id(), inventory.of(player.id()))));
-        lenders.add(new Lender(CLUB, inventory.club()));
-        return lenders;
     }
 }

@@ -16,10 +16,16 @@ import org.cantonment.stock.session.Lent;
 /** An evening in words: for a terminal, and short enough for a chat. */
 public final class EveningText {
     private final EveningAnswer answer;
+    private final List<String> closing;
 
-    /** Of an answer. */
-    public EveningText(EveningAnswer answer) {
+    /**
+     * Of an answer.
+     *
+     * @param closing whole sentences: what to buy at least cost where something is short
+     */
+    public EveningText(EveningAnswer answer, List<String> closing) {
         this.answer = answer;
+        this.closing = List.copyOf(closing);
     }
 
     /** "Tuesday of round 5: all 4 lists can be played; lent by 2." */
@@ -35,8 +41,10 @@ public final class EveningText {
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(heading());
+        answer.promised().forEach(promise -> lines.add("  " + promise));
         loans().forEach(loan -> lines.add("  " + loan));
         gaps().forEach(gap -> lines.add("Short: " + gap));
+        lines.addAll(closing);
         if (!answer.evening().fewest()) {
             lines.add("So few lenders were found; that fewer would not do is not proven.");
         }
@@ -55,7 +63,7 @@ public final class EveningText {
     }
 
     private String loans(List<Lent> pair) {
-        return answer.who(pair.get(0).from()) + " lends " + pair.stream().map(lent -> lent.count() + " "
+        return answer.who(pair.get(0).from()) + (answer.shared().containsKey(pair.get(0).from()) ? " lend " : " lends ") + pair.stream().map(lent -> lent.count() + " "
                 + answer.catalogue().title(lent.type())).collect(Collectors.joining(", ")) + " to "
                 + answer.who(pair.get(0).to()) + '.';
     }
@@ -71,8 +79,13 @@ public final class EveningText {
                 wanted.add(answer.catalogue().title(type))));
         String who = and(gap.needs().keySet().stream().map(answer::who).toList());
         String from = gap.from().entrySet().stream().map(this::counted).collect(Collectors.joining(", "));
-        return who + (gap.needs().size() == 1 ? " needs " : " together need ") + gap.needed() + " of "
-                + String.join(" or ", wanted) + "; all that may stand for " + (gap.needs().size() == 1 ? "it" : "them")
+        String need = who + (gap.needs().size() == 1 ? " needs " : " together need ") + gap.needed() + " of "
+                + String.join(" or ", wanted);
+        if (gap.oneMeaning()) {
+            return need + "; " + gap.there() + " can stand" + (from.isEmpty() ? "" : ": " + from) + ", for what stands for itself"
+                    + " at a table stands for nothing else there. Short by " + gap.lacking() + ".";
+        }
+        return need + "; all that may stand for " + (gap.needs().size() == 1 ? "it" : "them")
                 + ", whoever has it, is " + gap.there() + (from.isEmpty() ? "" : ": " + from) + ". Short by " + gap.lacking() + ".";
     }
 
@@ -90,6 +103,7 @@ public final class EveningText {
         StringBuilder text = new StringBuilder(heading());
         List<String> more = new ArrayList<>(loans());
         more.addAll(gaps());
+        more.addAll(closing);
         for (String line : more) {
             if (text.length() + line.length() + 1 < TurnoutText.REPLY) {
                 text.append(' ').append(line);

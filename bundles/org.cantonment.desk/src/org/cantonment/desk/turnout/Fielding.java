@@ -15,19 +15,18 @@ import org.cantonment.desk.judging.Cases;
 import org.cantonment.desk.judging.ListCase;
 import org.cantonment.desk.judging.ListTitle;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
-import org.cantonment.domain.force.Borrow;
+import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Requirement;
-import org.cantonment.domain.range.Content;
 import org.cantonment.domain.rules.Level;
 import org.cantonment.rules.Requirements;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.ledger.AsOf;
-import org.cantonment.stock.ledger.Borrowing;
 import org.cantonment.stock.ledger.Inventory;
 import org.cantonment.stock.ledger.Ledger;
 import org.cantonment.stock.ledger.Loan;
@@ -69,6 +68,8 @@ public final class Fielding {
             builds = List.copyOf(builds);
         }
     }
+
+    private static final int MOST_CLAIMS = 5;
 
     private Meanings meanings;
     private Cases cases;
@@ -118,7 +119,8 @@ public final class Fielding {
         Optional<Campaign> campaign = list.player().flatMap(meanings::campaignOf);
         Asked asked = ask(list, terms, Stores.when(list, campaign, terms.week()));
         Turnout turnout = Depot.of(catalogue, asked.supply(), asked.answer().task().allowance())
-                .turnout(asked.answer().task().needs(), cancel);
+                .turnout(asked.answer().task().needs(),
+                        LastTime.of(this, list, asked.answer().task().needs(), terms, cancel), cancel);
         return asked.answer().with(turnout);
     }
 
@@ -142,7 +144,7 @@ public final class Fielding {
                 Gluing.CHOICES, cancel);
         List<ListTurnout> answers = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
-            answers.add(asked.get(i).answer().with(together.turnouts().get(i)));
+            answers.add(asked.get(i).answer().with(together.turnouts().get(i), supply));
         }
         return new Shared(answers, together.builds(), together);
     }
@@ -159,6 +161,16 @@ public final class Fielding {
         return ask(about, terms, asOf, true);
     }
 
+    /** An earlier list as it was fielded; empty if it cannot be asked about. */
+    Optional<Asked> earlier(ForceList list, Terms terms) {
+        ListCase about = cases.of(list);
+        try {
+            return about.ruling().isEmpty() ? Optional.empty() : Optional.of(bare(about, terms));
+        } catch (Unclear e) {
+            return Optional.empty(); // it had no shelf then, so nobody stood there
+        }
+    }
+
     /** What its own shelf has for a list when it is played, the roll not asked. */
     Asked bare(ListCase about, Terms terms) throws Unclear {
         return ask(about, terms, Stores.when(about.list(), about.list().player().flatMap(meanings::campaignOf),
@@ -171,13 +183,20 @@ public final class Fielding {
         if (!owned.known()) {
             throw new Unclear(owned.why());
         }
+        Inventory inventory = inventory(list.player().flatMap(meanings::campaignOf), asOf);
+        Supply own = inventory.of(list.player().orElseThrow());
+        List<String> remarks = new ArrayList<>(own.findings().stream().map(Finding::message).distinct().limit(MOST_CLAIMS)
+                .toList());
+        inventory.lentBy(list.player().get()).forEach(loan -> remarks.add(lent(loan)));
+        Supply borrowed = new Borrowed(catalogue, meanings).of(list, inventory, remarks);
+        return new Asked(told(about, terms, asOf, withRoll, own.plus(borrowed), remarks), own, own.plus(borrowed));
+    }
+
+    /** A list with all that is known of it when this is there for it, but no turnout. */
+    private ListTurnout told(ListCase about, Terms terms, AsOf asOf, boolean withRoll, Supply supply, List<String> remarks) {
+        ForceList list = about.list();
         Ruling ruling = about.ruling().get();
         Optional<Campaign> campaign = list.player().flatMap(meanings::campaignOf);
-        Inventory inventory = inventory(campaign, asOf);
-        Supply own = inventory.of(list.player().orElseThrow());
-        List<String> remarks = new ArrayList<>();
-        inventory.lentBy(list.player().get()).forEach(loan -> remarks.add(lent(loan)));
-        Supply supply = own.plus(borrowed(list, inventory, remarks));
         List<Requirement> needs = Requirements.of(ruling, list, about.situation().contingents());
         Task task = new Task(list.id(), needs, new Cupboard(catalogue, supply, cases.booksOf(list), campaign)
                 .allowance(ruling, terms.ceiling()));
@@ -185,8 +204,8 @@ public final class Fielding {
         new Titles(catalogue, task, supply).addTo(names);
         Optional<RollRows> roll = campaign.filter(one -> withRoll && list.round().isPresent())
                 .map(one -> RollRows.of(meanings, catalogue, one, about, asOf));
-        return new Asked(new ListTurnout(list, ListTitle.of(list, meanings), owned.who(), asOf, task, NONE, names,
-                items(list, needs), roll, remarks), own, supply);
+        return new ListTurnout(list, ListTitle.of(list, meanings), Owned.of(meanings, list).who(), asOf, task, supply, NONE,
+                names, items(list, needs), roll, remarks, List.of());
     }
 
     private static final Turnout NONE = new Turnout(List.of(), 0, 0, 0, true, List.of(), List.of(), List.of(), List.of(),
@@ -196,27 +215,6 @@ public final class Fielding {
         String to = loan.holder().map(player -> ListTitle.player(player, meanings)).orElse("the club");
         return loan.count() + " " + catalogue.title(loan.what()) + " are lent to " + to
                 + (loan.until().isPresent() ? " until week " + loan.until().getAsInt() : "") + ".";
-    }
-
-    private Supply borrowed(ForceList list, Inventory inventory, List<String> remarks) {
-        Supply all = Supply.NONE;
-        for (Borrow borrow : list.borrowed()) {
-            String from = borrow.lender().map(player -> ListTitle.player(player, meanings)).orElse("the club");
-            for (Content thing : borrow.things()) {
-                Borrowing borrowing = Borrowing.of(catalogue, inventory, borrow.lender(), list.player().orElseThrow(),
-                        thing.what(), thing.count());
-                all = all.plus(borrowing.supply());
-                String what = catalogue.title(thing.what());
-                if (borrowing.trusted() && borrowing.asked() > 0) {
-                    remarks.add(borrowing.asked() + " " + what + " from " + from + " are taken on trust, for " + from
-                            + " has no shelf here.");
-                } else if (borrowing.come() < borrowing.asked()) {
-                    remarks.add("Of " + borrowing.asked() + " " + what + " that are to be borrowed from " + from + ", only "
-                            + borrowing.come() + (borrowing.come() == 1 ? " is there." : " are there."));
-                }
-            }
-        }
-        return all;
     }
 
     private List<ItemRow> items(ForceList list, List<Requirement> needs) {

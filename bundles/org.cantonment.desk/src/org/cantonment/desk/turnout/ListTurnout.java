@@ -11,6 +11,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.ledger.AsOf;
+import org.cantonment.stock.supply.Supply;
 import org.cantonment.stock.turnout.Task;
 import org.cantonment.stock.turnout.Turnout;
 
@@ -22,18 +23,22 @@ import org.cantonment.stock.turnout.Turnout;
  * @param owner    whose shelf it is
  * @param when     as of when the shelf was looked at
  * @param task     what the list needs, and what may stand for what
+ * @param there    what is there for it, with what is borrowed
  * @param turnout  who stands where, and why what is short is short
  * @param names    what people call entries and things
  * @param items    what no shelf holds and must be on the table
  * @param roll     what the campaign's roll leaves of it; empty outside a campaign
  * @param remarks  whole sentences: what is lent out, what cannot be borrowed, what is taken on trust
+ * @param closing  whole sentences: what to buy at least cost where something is short; empty if nobody asked
  */
-public record ListTurnout(ForceList list, String title, String owner, AsOf when, Task task, Turnout turnout,
-        Map<Id, String> names, List<ItemRow> items, Optional<RollRows> roll, List<String> remarks) {
+public record ListTurnout(ForceList list, String title, String owner, AsOf when, Task task, Supply there,
+        Turnout turnout, Map<Id, String> names, List<ItemRow> items, Optional<RollRows> roll, List<String> remarks,
+        List<String> closing) {
     public ListTurnout {
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
         items = List.copyOf(items);
         remarks = List.copyOf(remarks);
+        closing = List.copyOf(closing);
     }
 
     /** What people call an entry, a piece type, a part or a line. */
@@ -55,6 +60,16 @@ public record ListTurnout(ForceList list, String title, String owner, AsOf when,
 
     /** The same with another turnout. */
     ListTurnout with(Turnout other) {
-        return new ListTurnout(list, title, owner, when, task, other, names, items, roll, remarks);
+        return with(other, there);
+    }
+
+    /** The same with another turnout of what is there otherwise. */
+    ListTurnout with(Turnout other, Supply otherwise) {
+        return new ListTurnout(list, title, owner, when, task, otherwise, other, names, items, roll, remarks, closing);
+    }
+
+    /** The same, told what to buy. */
+    public ListTurnout closedBy(List<String> words) {
+        return new ListTurnout(list, title, owner, when, task, there, turnout, names, items, roll, remarks, words);
     }
 }

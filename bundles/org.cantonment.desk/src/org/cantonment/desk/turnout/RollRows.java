@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.cantonment.desk.judging.Cases;
 import org.cantonment.desk.judging.ListCase;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;

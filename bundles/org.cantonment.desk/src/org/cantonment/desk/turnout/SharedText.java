@@ -9,10 +9,16 @@ import org.cantonment.desk.turnout.Fielding.Shared;
 /** What several lists share, in words. */
 public final class SharedText {
     private final Shared shared;
+    private final List<String> closing;
 
-    /** Of an answer. */
-    public SharedText(Shared shared) {
+    /**
+     * Of an answer.
+     *
+     * @param closing whole sentences: what to buy at least cost where something is short
+     */
+    public SharedText(Shared shared, List<String> closing) {
         this.shared = shared;
+        this.closing = List.copyOf(closing);
     }
 
     /** "4 lists, one choice of what is glued: all can be fielded." */
@@ -30,6 +36,7 @@ public final class SharedText {
         if (!shared.together().proven()) {
             lines.add("The best that was found; no choice fills more than " + shared.together().bound() + " places.");
         }
+        lines.addAll(closing);
         for (ListTurnout list : shared.lists()) {
             lines.add("");
             lines.addAll(new TurnoutText(list).lines());
@@ -55,9 +62,11 @@ public final class SharedText {
         if (!lacks.isEmpty() && text.length() + lacks.length() + 2 < TurnoutText.REPLY) {
             text.append(' ').append(lacks).append('.');
         }
-        for (String build : builds()) {
-            if (text.length() + build.length() < TurnoutText.REPLY) {
-                text.append(' ').append(build.strip());
+        List<String> more = new ArrayList<>(closing);
+        more.addAll(builds());
+        for (String line : more) {
+            if (text.length() + line.length() < TurnoutText.REPLY) {
+                text.append(' ').append(line.strip());
             }
         }
         return text.toString();

@@ -3,15 +3,18 @@ package org.cantonment.desk.turnout;
 import java.lang.System.Logger;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
 import org.cantonment.desk.judging.ListCase;
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.judging.Stores;
 import org.cantonment.desk.turnout.Fielding.Asked;
 import org.cantonment.desk.turnout.Fielding.Terms;
 import org.cantonment.desk.turnout.Fielding.Unclear;
@@ -96,15 +99,16 @@ public final class Shortages {
     /** Where shelves and weeks say what cannot be. */
     public List<Finding> ofBooks() {
         if (ofBooks == null) {
-            ofBooks = new ArrayList<>();
+            Set<Finding> found = new LinkedHashSet<>();
             for (Shelf shelf : last.shelves()) {
-                ofBooks.addAll(Supply.of(fielding.catalogue(), List.of(shelf)).findings());
+                found.addAll(Supply.of(fielding.catalogue(), List.of(shelf)).findings());
             }
             for (Campaign campaign : last.campaigns()) {
-                ofBooks.addAll(fielding.inventory(Optional.of(campaign), AsOf.NOW).findings());
-                campaign.players().forEach(player -> ofBooks.addAll(Stores.roll(last, Optional.of(campaign))
+                found.addAll(fielding.inventory(Optional.of(campaign), AsOf.NOW).findings());
+                campaign.players().forEach(player -> found.addAll(Stores.roll(last, Optional.of(campaign))
                         .of(player.id(), OptionalInt.empty(), AsOf.NOW).findings()));
             }
+            ofBooks = List.copyOf(found);
         }
         return ofBooks;
     }

@@ -35,7 +35,7 @@ public final class TurnoutRows {
         List<Row> rows = new ArrayList<>();
         byEntry.forEach((entry, needs) -> rows.add(entry(entry, needs)));
         section("Short", text.reasons(), true, rows);
-        section("Closed by", answer.complete() ? List.of() : List.of(text.closes()), true, rows);
+        section("Closed by", answer.complete() ? List.of() : closed(), true, rows);
         section("To build", answer.turnout().builds().stream().map(text::build).toList(), false, rows);
         section("To work over", answer.turnout().worked().stream().map(one -> answer.name(one.conversion().line())
                 + (one.times() == 1 ? "" : ", " + one.times() + " times")).toList(), false, rows);
@@ -48,6 +48,12 @@ public final class TurnoutRows {
                 rows);
         section("Notes", answer.remarks(), false, rows);
         return rows;
+    }
+
+    private List<String> closed() {
+        List<String> words = new ArrayList<>(List.of(text.closes()));
+        words.addAll(answer.closing());
+        return words;
     }
 
     private static void section(String title, List<String> words, boolean lacking, List<Row> rows) {

@@ -94,10 +94,22 @@ public final class TurnoutText {
     }
 
     private List<String> below() {
+        List<String> lines = new ArrayList<>(doing());
+        lines.addAll(lacking());
+        lines.addAll(resting());
+        return lines;
+    }
+
+    private List<String> doing() {
         List<String> lines = new ArrayList<>();
         turnout.builds().forEach(build -> lines.add("To build: " + build(build) + "."));
         turnout.worked().forEach(worked -> lines.add("To work over: " + answer.name(worked.conversion().line())
                 + (worked.times() == 1 ? "" : ", " + worked.times() + " times") + "."));
+        return lines;
+    }
+
+    private List<String> lacking() {
+        List<String> lines = new ArrayList<>();
         reasons().forEach(reason -> lines.add("Short: " + reason));
         if (!turnout.complete()) {
             lines.add("It is closed by: " + closes() + ".");
@@ -105,7 +117,12 @@ public final class TurnoutText {
                 lines.add("The best that was found; nothing fills more than " + turnout.bound() + ".");
             }
         }
-        rests().forEach(lines::add);
+        lines.addAll(answer.closing());
+        return lines;
+    }
+
+    private List<String> resting() {
+        List<String> lines = new ArrayList<>(rests());
         lines.addAll(items());
         answer.roll().ifPresent(roll -> lines.addAll(roll(roll)));
         answer.remarks().forEach(remark -> lines.add("Note: " + remark));
@@ -173,7 +190,10 @@ public final class TurnoutText {
         } else {
             text.append(turnout.lacking()).append(" of ").append(turnout.needed()).append(" pieces short.");
         }
-        for (String line : below()) {
+        List<String> more = new ArrayList<>(lacking());
+        more.addAll(doing());
+        more.addAll(resting());
+        for (String line : more) {
             if (text.length() + line.length() + 1 < REPLY) {
                 text.append(' ').append(line);
             }

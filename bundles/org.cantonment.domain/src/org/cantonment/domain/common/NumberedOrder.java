@@ -7,8 +7,8 @@ final class NumberedOrder {
     }
 
     static int compare(String a, String b) {
-        int i = 0;
-        int j = 0;
+        int i = alike(a, b);
+        int j = i;
         while (i < a.length() && j < b.length()) {
             if (digit(a.charAt(i)) && digit(b.charAt(j))) {
                 int endA = end(a, i);
@@ -28,6 +28,19 @@ final class NumberedOrder {
         }
         int rest = Integer.compare(a.length() - i, b.length() - j);
         return rest != 0 ? rest : a.compareTo(b);
+    }
+
+    /** Where texts may begin to differ: what stands before is the same, and no run of digits is cut in two. */
+    private static int alike(String a, String b) {
+        int end = Math.min(a.length(), b.length());
+        int at = 0;
+        while (at < end && a.charAt(at) == b.charAt(at)) {
+            at++;
+        }
+        while (at > 0 && digit(a.charAt(at - 1))) {
+            at--;
+        }
+        return at;
     }
 
     private static int compareRuns(String a, int fromA, int endA, String b, int fromB, int endB) {

@@ -210,7 +210,7 @@ final class AllChanges {
 
     private static void ways(Kit kit, Way way) {
         for (int strength = 1; strength <= 2; strength++) {
-            for (int options = 0; options <= (kit.option() > 0 ? 1 : 0) && kit.after()[strength - 1] > 0; options++) {
+            for (int options = 0; options <= kit.options() && kit.after()[strength - 1] > 0; options++) {
                 way.of(strength, options);
             }
         }
@@ -280,7 +280,7 @@ final class AllChanges {
             for (int unit = 0; unit < SmallCase.UNITS; unit++) {
                 for (int strength = 1; strength <= 2; strength++) {
                     Kit kit = small.kits.get(unit);
-                    for (int options = 0; options <= (kit.option() > 0 ? 1 : 0); options++) {
+                    for (int options = 0; options <= kit.options(); options++) {
                         if (number++ >= from && unit != small.gone && kit.after()[strength - 1] > 0) {
                             add(place, new Stand(place, unit, strength, options, null), number - 1, moved);
                         }

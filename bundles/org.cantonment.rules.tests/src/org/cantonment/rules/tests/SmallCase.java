@@ -38,8 +38,16 @@ final class SmallCase {
 
     static final int UNITS = 3;
 
-    /** A unit's prices before and after for strengths 1 and 2, 0 where a strength is not offered; its option's price. */
-    record Kit(int[] before, int[] after, int option, int dearer, int beyond) {
+    /**
+     * A unit's prices before and after for strengths 1 and 2, 0 where a strength is not offered; its option's price, 0 if
+     * there is none, and whether it is offered before only.
+     */
+    record Kit(int[] before, int[] after, int option, boolean ends, int dearer, int beyond) {
+
+        /** How often the option may be taken after. */
+        int options() {
+            return option > 0 && !ends ? 1 : 0;
+        }
     }
 
     /** So many written alike in one formation, or at the top. */
@@ -72,6 +80,7 @@ final class SmallCase {
     /** @param speaks whether its rules ask in expressions, too */
     SmallCase(long seed, boolean speaks) {
         random = new Random(seed);
+        Random ends = new Random(~seed);
         spoken = speaks ? new SpokenRules(random) : null;
         // Every change is looked at beside the search, and expressions leave more of them open.
         formations = speaks ? random.nextInt(4) == 0 : random.nextInt(3) > 0;
@@ -81,7 +90,8 @@ final class SmallCase {
         for (int u = 0; u < UNITS; u++) {
             boolean two = random.nextInt(3) == 0;
             kits.add(new Kit(new int[] {price(), two ? 3 + price() : 0}, two && speaks ? alike(price()) : new int[] {price(), two ? 3 + price() : 0},
-                    random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, random.nextInt(6) == 0 && (spoken == null || !spoken.asksOwnPoints) ? 2 : 0,
+                    random.nextInt(4) == 0 ? 1 + random.nextInt(3) : 0, ends.nextBoolean(),
+                    random.nextInt(6) == 0 && (spoken == null || !spoken.asksOwnPoints) ? 2 : 0,
                     random.nextInt(2)));
             owned[u] = random.nextInt(4);
         }
@@ -156,7 +166,7 @@ final class SmallCase {
         lines.add(needs(true, 1, "P" + u));
         lines.add(u % 2 == 1 ? is("Odd") : is());
         if (kit.option > 0) {
-            lines.add(option("O", kit.option));
+            lines.add(kit.ends ? option("O", kit.option).to("Before") : option("O", kit.option));
         }
         if (kit.dearer > 0) {
             lines.add(dearer(kit.dearer, kit.beyond));

@@ -1,14 +1,11 @@
 package org.cantonment.rules.change;
 
 import java.util.BitSet;
-import java.util.List;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Billeting;
-import org.cantonment.rules.muster.Layout;
-import org.cantonment.rules.muster.Muster;
 
 /**
  * What findings about the billets of a formation ask for: that something is done in it, or that it goes. Where every
@@ -69,12 +66,12 @@ final class BilletNeeds {
 
     private static boolean comes(Edit edit, Place place, BitSet some) {
         return edit.deltas().stream().anyMatch(delta -> delta.count() > 0
-                && some.get(place.part().now().choice(delta.choice()).index()));
+                && some.get(place.part().own(delta.choice()).index()));
     }
 
     private static boolean goes(Edit edit, Place place, BitSet some) {
         return !edit.deltas().isEmpty() && edit.deltas().get(0).count() < 0
-                && some.get(place.part().now().choice(edit.deltas().get(0).choice()).index());
+                && some.get(place.part().own(edit.deltas().get(0).choice()).index());
     }
 
     private static long effect(Edit edit, Place place, long all, long inside) {
@@ -89,10 +86,8 @@ final class BilletNeeds {
     }
 
     private Billeting billeting(Place place, Finding finding, boolean lacking) {
-        Muster muster = needs.muster(place.part());
-        List<Billeting> all = Layout.of(muster, needs.board().situation().cancel()).billetings();
         Id at = finding.at();
-        for (Billeting some : all) {
+        for (Billeting some : needs.draft().layout(place.part()).billetings()) {
             if (lacking ? some.formation().entry().id().equals(at)
                     : some.children().stream().anyMatch(child -> child.entry().id().equals(at))) {
                 return some;

@@ -3,6 +3,7 @@ package org.cantonment.rules.change;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -13,6 +14,7 @@ import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.muster.Node;
+import org.cantonment.rules.view.FormationView;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 
@@ -33,6 +35,7 @@ final class Board {
     private final Map<Id, Group> byEntry = new HashMap<>();
     private final Map<Part, EditMaker> makers = new HashMap<>();
     private final Map<Edit, List<Place>> added = new HashMap<>();
+    private final Map<FormationView, List<Rooms.Measure>> rooms = new IdentityHashMap<>();
     private final List<Edit> written = new ArrayList<>();
     private long curtailed = Long.MAX_VALUE;
 
@@ -61,6 +64,11 @@ final class Board {
 
     private static Part part(Id id, Ruling now, Ruling written, Body body, int first) {
         return new Part(id, now, written, Muster.of(now, id, body), Muster.of(written, id, body), first);
+    }
+
+    /** How much room a formation of a part has. */
+    List<Rooms.Measure> rooms(Part part, FormationView formation) {
+        return rooms.computeIfAbsent(formation, some -> Rooms.of(some, part.now().choices()));
     }
 
     /** Numbers edits. */

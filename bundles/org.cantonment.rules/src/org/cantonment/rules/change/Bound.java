@@ -3,6 +3,7 @@ package org.cantonment.rules.change;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * What all needs together cost at the least. Each need has a price; an edit is worth what it gives to all needs, and where
@@ -22,8 +23,7 @@ final class Bound {
     private final long[] reduced;
     private long sum;
 
-    /** @param open all edits that may be done, in the order of the needs' effects */
-    Bound(State state, List<Edit> open, List<Need> needs) {
+    private Bound(State state, List<Edit> open, long[] deficits, long[][] effects) {
         double[] costs = new double[open.size()];
         double[] most = new double[costs.length];
         for (int e = 0; e < costs.length; e++) {
@@ -31,31 +31,59 @@ final class Bound {
             costs[e] = cost(edit);
             most[e] = edit.endless() ? MOST_OF_ONE : state.spare(edit);
         }
-        double[][] effects = new double[needs.size()][costs.length];
-        double[] deficits = new double[needs.size()];
-        for (int n = 0; n < deficits.length; n++) {
-            deficits[n] = needs.get(n).deficit();
+        double[][] table = new double[deficits.length][costs.length];
+        double[] lacking = new double[deficits.length];
+        for (int n = 0; n < lacking.length; n++) {
+            lacking[n] = deficits[n];
             for (int e = 0; e < costs.length; e++) {
-                effects[n][e] = needs.get(n).all()[e];
+                table[n][e] = effects[n][e];
             }
         }
         reduced = new long[costs.length];
-        conclude(state, open, needs, new Simplex(costs, effects, deficits, most).prices());
+        conclude(state, open, deficits, effects, new Simplex(costs, table, lacking, most).prices());
+    }
+
+    /** @param open all edits that may be done, in the order of the needs' effects */
+    static Bound of(State state, List<Edit> open, List<Need> needs) {
+        return new Bound(state, open, needs.stream().mapToLong(Need::deficit).toArray(),
+                needs.stream().map(Need::all).toArray(long[][]::new));
+    }
+
+    /**
+     * The same after one more edit, by what it leaves of the needs of the state before it: less is known then than once its
+     * list was judged, but what is known holds. What can be put into a formation that it puts in counts with the edit itself.
+     *
+     * @param state after the edit
+     * @param open all edits that might be done before it, in the order of the needs' effects
+     * @param taken the number of the edit
+     */
+    static Bound after(State state, List<Edit> open, List<Need> needs, int taken) {
+        int[] left = IntStream.range(0, open.size()).filter(e -> state.leaves(open.get(e))).toArray();
+        long[] deficits = new long[needs.size()];
+        long[][] effects = new long[deficits.length][left.length];
+        for (int n = 0; n < deficits.length; n++) {
+            long[] all = needs.get(n).all();
+            deficits[n] = needs.get(n).deficit() - all[taken];
+            for (int e = 0; e < left.length; e++) {
+                effects[n][e] = all[left[e]];
+            }
+        }
+        return new Bound(state, IntStream.of(left).mapToObj(open::get).toList(), deficits, effects);
     }
 
     private static long cost(Edit edit) {
         return Cost.moved(edit.least()) * POINT + Cost.units(edit.least());
     }
 
-    private void conclude(State state, List<Edit> open, List<Need> needs, double[] prices) {
+    private void conclude(State state, List<Edit> open, long[] deficits, long[][] effects, double[] prices) {
         for (int e = 0; e < reduced.length; e++) {
             reduced[e] = cost(open.get(e)) * FINE;
         }
         for (int n = 0; n < prices.length; n++) {
             long price = (long) (Math.min(GREATEST_PRICE, prices[n]) * FINE);
-            sum += price * needs.get(n).deficit();
+            sum += price * deficits[n];
             for (int e = 0; e < reduced.length && price > 0; e++) {
-                reduced[e] -= price * needs.get(n).all()[e];
+                reduced[e] -= price * effects[n][e];
             }
         }
         Map<Group, Long> best = new HashMap<>();

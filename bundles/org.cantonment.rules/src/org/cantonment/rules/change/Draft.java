@@ -24,6 +24,7 @@ import org.cantonment.domain.force.Contingent;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.force.Taken;
 import org.cantonment.rules.change.Edit.Kind;
+import org.cantonment.rules.muster.Layout;
 import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.muster.Node;
 
@@ -37,7 +38,7 @@ final class Draft {
     private final Map<Id, Place> opened = new HashMap<>();
     private final List<Wanted> wanted = new ArrayList<>();
     private final List<Put> puts = new ArrayList<>();
-    private final Map<Part, Muster> musters = new HashMap<>();
+    private final Map<Part, Layout> layouts = new HashMap<>();
     private final Map<Part, Charges> charges = new HashMap<>();
     private ForceList list;
 
@@ -232,14 +233,19 @@ final class Draft {
         return puts;
     }
 
-    /** A part of the changed list, laid out. */
+    /** A part of the changed list, counted and priced. */
     Muster muster(Part part) {
-        return musters.computeIfAbsent(part, some -> {
+        return layout(part).muster();
+    }
+
+    /** A part of the changed list, laid out. */
+    Layout layout(Part part) {
+        return layouts.computeIfAbsent(part, some -> {
             Body body = list.body();
             for (Contingent contingent : list.contingents()) {
                 body = contingent.id().equals(part.id()) ? contingent.body() : body;
             }
-            return Muster.of(part.now(), part.id(), body);
+            return Layout.of(Muster.of(part.now(), part.id(), body), board.situation().cancel());
         });
     }
 

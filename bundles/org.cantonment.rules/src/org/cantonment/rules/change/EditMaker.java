@@ -113,12 +113,12 @@ final class EditMaker {
     private static Delta gone(Node node, long price, long weight) {
         long most = node.unit() == null ? 0 : Prices.surcharge(node.unit());
         long least = Charges.least(node.choice(), price, node.strength());
-        return new Delta(node.choice().id(), -weight, -(price + most) * weight, -least * weight);
+        return new Delta(node.choice(), -weight, -(price + most) * weight, -least * weight);
     }
 
     private static Delta come(Variant variant, long weight) {
         UnitView unit = variant.unit();
-        return new Delta(unit.id(), weight, variant.least() * weight, (variant.points() + Prices.surcharge(unit)) * weight);
+        return new Delta(unit, weight, variant.least() * weight, (variant.points() + Prices.surcharge(unit)) * weight);
     }
 
     private Edit fate(Kind kind, Group group, Variant variant, long moved, int units, List<Delta> deltas) {
@@ -135,7 +135,7 @@ final class EditMaker {
             if (!legal || !variants.alike(is, variant)) {
                 long more = (variant.least() - is.least()) * weight;
                 group.fates().add(fate(Kind.ALTER, group, variant, prices.altered(node, variant), 1,
-                        List.of(new Delta(node.choice().id(), 0, more, more))));
+                        List.of(new Delta(node.choice(), 0, more, more))));
             }
         }
     }
@@ -204,7 +204,7 @@ final class EditMaker {
         long moved = Math.max(0, least);
         long points = least * place.weight();
         place.adds().add(new Edit(counter.next(), Kind.ADD_FORMATION, null, place, null, formation, moved, 0,
-                filling.cost(formation), List.of(new Delta(formation.id(), place.weight(), points, points)),
+                filling.cost(formation), List.of(new Delta(formation, place.weight(), points, points)),
                 place.position()));
     }
 

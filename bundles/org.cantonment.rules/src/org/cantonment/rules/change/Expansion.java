@@ -20,13 +20,16 @@ final class Expansion {
     private final State state;
     private final Need need;
     private final List<Need> needs;
+    private final List<Need> all;
     private final List<Edit> open;
     private final Bound bound;
     private final int[] numbers;
     private final long[] costs;
     private final Integer[] order;
+    private final boolean[] foreseen;
     private int next;
     private int[] positions;
+    private State ahead;
 
     /**
      * @param needs not empty, each with an edit at least
@@ -49,9 +52,9 @@ final class Expansion {
             effects.add(effects(some));
             least = Math.max(least, sum(state.cost(), cover.least()));
         }
-        List<Need> all = new ArrayList<>(needs);
+        all = new ArrayList<>(needs);
         all.addAll(kept);
-        bound = new Bound(state, open, all);
+        bound = Bound.of(state, open, all);
         least = Math.max(least, sum(state.cost(), bound.least()));
         long beside = beside(covers, effects);
         costs = new long[need.edits().size()];
@@ -75,7 +78,35 @@ final class Expansion {
             }
         }
         order = ways.toArray(Integer[]::new);
-        Arrays.sort(order, Comparator.<Integer>comparingLong(i -> costs[i]).thenComparingInt(i -> i));
+        foreseen = new boolean[costs.length];
+        sort();
+    }
+
+    private void sort() {
+        Arrays.sort(order, next, order.length, Comparator.<Integer>comparingLong(i -> costs[i]).thenComparingInt(i -> i));
+    }
+
+    /**
+     * Looks closer at the next way on, by what its edit leaves of the needs here.
+     *
+     * @return whether it comes to more than was known, so that another way may be the next now
+     */
+    boolean foresee() {
+        int child = order[next];
+        if (foreseen[child]) {
+            return false;
+        }
+        foreseen[child] = true;
+        ahead = child(child);
+        long cost = sum(ahead.cost(), Bound.after(ahead, open, all, numbers[child]).least());
+        if (cost <= costs[child]) {
+            return false;
+        }
+        costs[child] = cost;
+        sort();
+        positions = null;
+        ahead = null;
+        return true;
     }
 
     private static long sum(long one, long other) {
@@ -128,7 +159,7 @@ final class Expansion {
     }
 
     boolean hasNext() {
-        return next < order.length;
+        return next < order.length && costs[order[next]] < Cost.NEVER;
     }
 
     /** What the next way on comes to at the least, as a {@link Cost}. */
@@ -188,9 +219,10 @@ final class Expansion {
 
     /** Takes the next way on. */
     State take() {
-        State child = child(order[next]);
+        State child = ahead == null ? child(order[next]) : ahead;
         next++;
         positions = null;
+        ahead = null;
         return child;
     }
 }

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.Predicate;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
@@ -54,6 +55,7 @@ public final class LeastChange {
     private final Ruling now;
     private final Situation situation;
     private final Stock stock;
+    private final Predicate<Answer> agreed;
     private final Board board;
     private final PriorityQueue<Item> queue = new PriorityQueue<>();
     private final List<Answer> answers = new ArrayList<>();
@@ -72,7 +74,9 @@ public final class LeastChange {
         }
     }
 
-    private LeastChange(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding) {
+    private LeastChange(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding,
+            Predicate<Answer> agreed) {
+        this.agreed = agreed;
         this.now = now;
         this.situation = situation;
         this.board = new Board(now, written, situation, list, fielding != Fielding.ALL);
@@ -92,7 +96,18 @@ public final class LeastChange {
      */
     public static Found search(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding,
             int wanted, int most) {
-        return new LeastChange(now, written, list, situation, fielding).run(wanted, most);
+        return search(now, written, list, situation, fielding, any -> true, wanted, most);
+    }
+
+    /**
+     * The same where others must agree, too: nobody but they knows what would content them, so from a list that they refuse
+     * the search goes on in every direction. That is as exact, and slow.
+     *
+     * @param agreed asked about each change that the rules allow, in no order; the same answer each time
+     */
+    public static Found search(Ruling now, Ruling written, ForceList list, Situation situation, Fielding fielding,
+            Predicate<Answer> agreed, int wanted, int most) {
+        return new LeastChange(now, written, list, situation, fielding, agreed).run(wanted, most);
     }
 
     /** What a state turned out to be: legal, or on its way, or neither. */
@@ -109,6 +124,10 @@ public final class LeastChange {
                 if (seen.add(Canonical.key(item.answer().after()))) {
                     answers.add(item.answer());
                 }
+                continue;
+            }
+            if (item.expansion().foresee()) {
+                put(item.expansion());
                 continue;
             }
             looked++;
@@ -184,15 +203,21 @@ public final class LeastChange {
             return new Look(state, null, 0, null);
         }
         Draft draft = new Draft(board, state);
-        Verdict verdict = Judge.judge(now, draft.list(), situation);
+        Verdict verdict = Judge.bare(draft.list(), board.parts().stream().map(draft::layout).toList(), situation);
         Needs needs = new Needs(board, state, draft);
         Set<Id> lacking = stock.lacking(draft.list(), verdict.legal());
         if (verdict.legal() && lacking.isEmpty()) {
             long exact = state.exact(draft);
-            return new Look(state, new Answer(draft.actions(), Cost.moved(exact), Cost.units(exact), draft.list(),
-                    verdict), exact, null);
+            Answer answer = new Answer(draft.actions(), Cost.moved(exact), Cost.units(exact), draft.list(),
+                    Judge.judge(now, draft.list(), situation));
+            if (agreed.test(answer)) {
+                return new Look(state, answer, exact, null);
+            }
         }
         List<Need> all = needs.of(verdict);
+        if (all.isEmpty() && lacking.isEmpty()) {
+            all.add(needs.anything());
+        }
         if (!lacking.isEmpty()) {
             all.add(needs.lacking(lacking));
         }

@@ -77,7 +77,7 @@ final class LimitNeeds {
 
     /** Whether what the delta is about is meant. */
     boolean meant(Delta delta, Selector of) {
-        Choice choice = part.now().choice(delta.choice());
+        Choice choice = part.own(delta.choice());
         return choice != null && of.takes(choice.index());
     }
 
@@ -134,7 +134,7 @@ final class LimitNeeds {
     /** The points of all those at the most. */
     long hostedPoints(Edit edit, Selector of, boolean meant) {
         long count = hosted(edit, of, meant);
-        return count >= Need.PLENTY ? Need.PLENTY : count * needs.board().maker(part).dearest(some(of, meant));
+        return count == 0 || count >= Need.PLENTY ? Math.min(count, Need.PLENTY) : count * needs.board().maker(part).dearest(some(of, meant));
     }
 
     private BitSet some(Selector of, boolean meant) {
@@ -188,7 +188,7 @@ final class LimitNeeds {
         });
         return one(edit -> {
             for (Delta delta : edit.deltas()) {
-                Choice choice = part.now().choice(delta.choice());
+                Choice choice = part.own(delta.choice());
                 if (delta.count() > 0 && choice != null && kept.get(choice.index())) {
                     return 1;
                 }

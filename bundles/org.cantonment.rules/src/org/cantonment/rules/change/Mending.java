@@ -79,7 +79,7 @@ public final class Mending {
     }
 
     private void attempt(Finding finding, Mend mend, List<Tried> good) {
-        Verdict after = Judge.judge(ruling, ListEdits.apply(list, mend.actions()), situation);
+        Verdict after = Judge.bare(ruling, ListEdits.apply(list, mend.actions()), situation);
         Map<String, Integer> then = count(after);
         boolean worse = then.entrySet().stream().anyMatch(each -> each.getValue() > before.getOrDefault(each.getKey(), 0));
         if (!worse && then.getOrDefault(key(finding), 0) < before.get(key(finding))) {

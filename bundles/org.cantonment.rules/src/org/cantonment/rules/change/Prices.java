@@ -92,10 +92,13 @@ final class Prices {
         return points;
     }
 
-    /** The points moved by taking a unit in another way: those of its strength and those of each option. */
+    /**
+     * The points moved by taking a unit in another way: those of its strength and those of each option; an option that is
+     * no longer offered goes at the price it was written for.
+     */
     long altered(Node node, Variant variant) {
         UnitView unit = variant.unit();
-        long moved = Math.abs(unit.points(variant.strength()) - strength(node));
+        long moved = Math.abs(unit.points(variant.strength()) - strength(node)) + ended(node.entry(), unit);
         for (OptionView option : unit.options().values()) {
             int was = 0;
             for (Taken taken : node.entry().options()) {
@@ -105,6 +108,18 @@ final class Prices {
             moved += Math.abs(points(option, is) - points(option, was));
         }
         return moved;
+    }
+
+    /** What the options of an entry cost when it was written that are no longer offered. */
+    private long ended(Entry entry, UnitView unit) {
+        long points = 0;
+        for (Taken taken : entry.options()) {
+            if (taken.count() > 0 && !unit.options().containsKey(taken.option()) && then(entry) instanceof UnitView was) {
+                OptionView option = was.options().get(taken.option());
+                points += option == null ? 0 : Math.abs(option.cost().times(taken.count()));
+            }
+        }
+        return points;
     }
 
     private static long points(OptionView option, int times) {

@@ -1,21 +1,14 @@
 package org.cantonment.rules.change;
 
 import java.util.BitSet;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 import org.cantonment.rules.change.Edit.Kind;
 import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.muster.Node;
-import org.cantonment.rules.view.BilletView;
 import org.cantonment.rules.view.Choice;
-import org.cantonment.rules.view.Room;
 
-/**
- * How much room the billets of a formation have: no more of some units than all billets that take any of them hold, and
- * so many for each billet as it must have. Where a billet can be filled in several ways, its most generous measure counts.
- */
+/** What the {@link Rooms} of one formation of a changed list ask for: so many fewer, so many more, or to keep what is there. */
 final class RoomNeeds {
 
     private final Needs needs;
@@ -29,60 +22,12 @@ final class RoomNeeds {
     }
 
     void into(List<Need> into) {
-        List<BilletView> billets = place.formation().billets();
-        Set<BitSet> seen = new LinkedHashSet<>();
-        for (Choice choice : place.part().now().choices()) {
-            BitSet reach = new BitSet();
-            for (int b = 0; b < billets.size(); b++) {
-                reach.set(b, takes(billets.get(b), choice));
-            }
-            if (!reach.isEmpty()) {
-                seen.add(reach);
-            }
+        for (Rooms.Measure measure : needs.board().rooms(place.part(), place.formation())) {
+            long lacking = measure.count() - count(measure.some());
+            long deficit = measure.atMost() ? -lacking : lacking;
+            int sign = measure.atMost() ? -1 : 1;
+            into.add(Need.of(deficit, needs.open(), edit -> effect(edit, measure.some(), sign, Math.max(0, deficit))));
         }
-        seen.forEach(reach -> most(billets, reach, into));
-        for (BilletView billet : billets) {
-            int min = billet.rooms().stream().mapToInt(room -> room.span().min()).min().orElse(0);
-            if (min > 0) {
-                BitSet taken = new BitSet();
-                for (Choice choice : place.part().now().choices()) {
-                    taken.set(choice.index(), takes(billet, choice));
-                }
-                add(min - count(taken), taken, 1, into);
-            }
-        }
-    }
-
-    private void most(List<BilletView> billets, BitSet reach, List<Need> into) {
-        long room = 0;
-        for (int b = reach.nextSetBit(0); b >= 0; b = reach.nextSetBit(b + 1)) {
-            room += billets.get(b).rooms().stream().mapToInt(some -> some.span().max()).max().orElse(0);
-        }
-        BitSet only = new BitSet();
-        for (Choice choice : place.part().now().choices()) {
-            boolean within = true;
-            boolean any = false;
-            for (int b = 0; b < billets.size(); b++) {
-                boolean takes = takes(billets.get(b), choice);
-                within &= !takes || reach.get(b);
-                any |= takes;
-            }
-            only.set(choice.index(), within && any);
-        }
-        add(count(only) - room, only, -1, into);
-    }
-
-    private void add(long deficit, BitSet some, int sign, List<Need> into) {
-        into.add(Need.of(deficit, needs.open(), edit -> effect(edit, some, sign, Math.max(0, deficit))));
-    }
-
-    private static boolean takes(BilletView billet, Choice choice) {
-        for (Room room : billet.rooms()) {
-            if (room.of().takes(choice.index())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private long count(BitSet some) {
@@ -108,7 +53,7 @@ final class RoomNeeds {
         boolean first = true;
         for (Delta delta : edit.deltas()) {
             boolean own = first || edit.kind() != Kind.REMOVE;
-            Choice choice = place.part().now().choice(delta.choice());
+            Choice choice = place.part().own(delta.choice());
             if (own && choice != null && some.get(choice.index())) {
                 effect += sign * Long.signum(delta.count());
             }

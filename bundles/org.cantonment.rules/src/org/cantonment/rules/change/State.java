@@ -154,6 +154,11 @@ final class State {
         return places;
     }
 
+    /** Whether an edit that might be done before this state may still be done, as far as that is told at a glance. */
+    boolean leaves(Edit edit) {
+        return !forbidden.get(edit.id()) && (edit.group() == null || spare(edit) > 0);
+    }
+
     private boolean may(Edit edit) {
         if (forbidden.get(edit.id())) {
             return false;
@@ -259,7 +264,7 @@ final class State {
                 if ((edit.group() != null ? edit.group().part() : edit.place().part()) == part) {
                     for (Delta delta : edit.deltas()) {
                         long each = Math.abs(delta.count()) * weights.applyAsLong(edit) / written(edit);
-                        outAndIn.computeIfAbsent(delta.choice(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
+                        outAndIn.computeIfAbsent(delta.choice().id(), id -> new long[2])[delta.count() < 0 ? 0 : 1] += each;
                     }
                 }
             }

@@ -2,7 +2,6 @@ package org.cantonment.rules.change;
 
 import java.util.List;
 
-import org.cantonment.domain.common.Id;
 import org.cantonment.rules.muster.Muster;
 import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.view.Choice;
@@ -86,8 +85,8 @@ final class SupportNeeds {
         return false;
     }
 
-    private static boolean takes(Part part, SupportView support, Id id) {
-        Choice choice = part.now().choice(id);
+    private static boolean takes(Part part, SupportView support, Choice any) {
+        Choice choice = part.own(any);
         return choice != null && support.per().takes(choice.index());
     }
 }

@@ -34,33 +34,37 @@ public final class AlwaysCheck implements Check {
             gap(about, untold.limit(), untold.line().id(), untold.line().book(), untold.why(), sink);
         }
         for (LimitView limit : about.limits()) {
+            Id told = null;
             for (LimitLine line : limit.lines()) {
-                if (line instanceof AlwaysView view) {
+                // A line stands twice where a layer changed what a name in it means: once is enough to be told.
+                if (line instanceof AlwaysView view && !view.id().equals(told)) {
                     about.situation().cancel().check();
-                    check(about, limit, view, sink);
+                    told = fails(about, limit, view, sink) ? view.id() : told;
                 }
             }
         }
     }
 
-    private static void check(Case about, LimitView limit, AlwaysView view, Sink sink) {
+    /** Tells what it comes to; whether that is a failure. */
+    private static boolean fails(Case about, LimitView limit, AlwaysView view, Sink sink) {
         Formula formula = view.formula();
         if (formula.said() instanceof Gathering gathering && gathering.act() == Gathering.Act.EACH) {
-            each(about, limit, view, sink);
-            return;
+            return each(about, limit, view, sink);
         }
         Value value = about.evaluator().value(formula, Field.ALL, Field.ALL);
         if (value instanceof Gap gap) {
             gap(about, limit, view.id(), view.book(), gap, sink);
         } else if (value == Answer.NO) {
             fails(about, limit, view, formula, Field.ALL, sink);
+            return true;
         } else {
             view.relaxed().ifPresent(under -> relaxed(about, limit, view, under, sink));
         }
+        return false;
     }
 
     /** Every one that does not have it is told of at its place. */
-    private static void each(Case about, LimitView limit, AlwaysView view, Sink sink) {
+    private static boolean each(Case about, LimitView limit, AlwaysView view, Sink sink) {
         CaseField field = new CaseField(about);
         Formula body = view.formula().part();
         Gap gap = null;
@@ -83,6 +87,7 @@ public final class AlwaysCheck implements Check {
         } else if (!failed) {
             view.relaxed().ifPresent(under -> relaxed(about, limit, view, under, sink));
         }
+        return failed;
     }
 
     private static void fails(Case about, LimitView limit, AlwaysView view, Formula formula, int element, Sink sink) {

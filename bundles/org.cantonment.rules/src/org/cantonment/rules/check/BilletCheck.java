@@ -50,11 +50,12 @@ public final class BilletCheck implements Check {
             int filled = billeting.placement().filled()[b];
             int lacking = billeting.room(b).span().min() - filled;
             if (lacking > 0) {
+                int index = b;
                 String has = filled == 0 ? "none" : Integer.toString(filled);
                 sink.breach(formation.id(), formation.id(), filled == 0 ? "billet.empty" : "billet.short",
                         node.entry().id(), Optional.of(billet.rule()), Words.entry(node) + ": billet " + billet.title()
                                 + " takes " + rooms(billet) + " and has " + has + "; " + lacking + " more must be placed.",
-                        fill(about, billeting, b, lacking));
+                        sink.mends(() -> fill(about, billeting, index, lacking)));
             }
         }
     }
@@ -96,9 +97,12 @@ public final class BilletCheck implements Check {
                 rule = rule.or(() -> Optional.of(billet.rule()));
             }
         }
-        List<Mend> mends = new ArrayList<>(unpinned(billeting, child, surplus));
-        mends.addAll(moves(about, billeting, child, surplus));
-        mends.add(Mends.take(child, surplus));
+        List<Mend> mends = sink.mends(() -> {
+            List<Mend> all = new ArrayList<>(unpinned(billeting, child, surplus));
+            all.addAll(moves(about, billeting, child, surplus));
+            all.add(Mends.take(child, surplus));
+            return all;
+        });
         Id id = formation.id();
         if (full.isEmpty()) {
             sink.breach(id, child.choice().id(), "billet.wrong-kind", child.entry().id(), Optional.of(id),

@@ -57,12 +57,10 @@ public final class BoundCheck implements Check {
         Node last = turning(view, ground, bounding);
         String message = lead(limit, view.book()) + rule(view, bounding) + "; " + ground.has() + ' ' + bounding.value() + unit(view)
                 + ", " + Words.fraction(bounding.over(), bounding.divisor()) + " too many.";
-        List<Mend> mends = own(limit);
-        mends.addAll(new BoundMends(about, view, ground, bounding).lessened());
         Id at = last == null ? ground.place() : last.entry().id();
         Id subject = last == null ? limit.id() : last.choice().id();
         sink.add(limit.id(), subject, new Finding("limit.at-most", limit.severity(), at, Optional.of(view.id()), message,
-                mends));
+                sink.mends(() -> mends(limit, new BoundMends(about, view, ground, bounding).lessened()))));
     }
 
     /** The entry with which the bound is passed. */
@@ -88,11 +86,10 @@ public final class BoundCheck implements Check {
         String message = lead(limit, view.book()) + rule(view, bounding) + "; " + ground.has() + ' '
                 + (bounding.value() == 0 ? "none" : bounding.value() + unit(view)) + ", "
                 + Words.fraction(bounding.under(), bounding.divisor()) + " too few.";
-        List<Mend> mends = own(limit);
-        mends.addAll(new BoundMends(about, view, ground, bounding).raised());
         Id subject = ground.formation() == null ? limit.id() : ground.formation().choice().id();
         sink.add(limit.id(), subject, new Finding("limit.at-least", limit.severity(), ground.place(),
-                Optional.of(view.id()), message, mends));
+                Optional.of(view.id()), message,
+                sink.mends(() -> mends(limit, new BoundMends(about, view, ground, bounding).raised()))));
     }
 
     private static void relaxed(Case about, LimitView limit, BoundView view, BoundView under, Ground ground,
@@ -111,6 +108,12 @@ public final class BoundCheck implements Check {
     static String lead(LimitView limit, String book) {
         return limit.says().map(words -> words.endsWith(".") ? words + ' ' : words + ". ").orElse("") + limit.title()
                 + " (" + book + "): ";
+    }
+
+    private static List<Mend> mends(LimitView limit, List<Mend> more) {
+        List<Mend> mends = own(limit);
+        mends.addAll(more);
+        return mends;
     }
 
     static List<Mend> own(LimitView limit) {

@@ -48,7 +48,7 @@ public final class PointsCheck implements Check {
         Id card = rule.map(Id::card).orElse(about.place());
         sink.addOfLimit(card, new Finding(about.contingent() ? "points.contingent-over" : "points.over", Severity.BREACH,
                 about.place(), rule, "The " + (about.contingent() ? "contingent" : "list") + " uses "
-                        + Words.points(used) + " of " + limit + ": " + over + " too many.", mends(about, over)));
+                        + Words.points(used) + " of " + limit + ": " + over + " too many.", sink.mends(() -> mends(about, over))));
     }
 
     /** Points of units that this era does not have: they must go in any case, so they alone are no excess. */

@@ -3,6 +3,7 @@ package org.cantonment.rules.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.cantonment.domain.campaign.Excuse;
 import org.cantonment.domain.common.Id;
@@ -19,17 +20,24 @@ public final class Sink {
 
     private final Situation situation;
     private final Ruling ruling;
+    private final boolean mending;
     private final List<Basis> findings = new ArrayList<>();
 
-    /** A sink for one case. */
-    public Sink(Situation situation, Ruling ruling) {
+    /** A sink for one case. @param mending whether anybody asks for mends */
+    public Sink(Situation situation, Ruling ruling, boolean mending) {
         this.situation = situation;
         this.ruling = ruling;
+        this.mending = mending;
     }
 
     /** What was said, in the order in which it was said. */
     public List<Basis> findings() {
         return findings;
+    }
+
+    /** What would mend a finding; nothing if nobody asks. */
+    List<Mend> mends(Supplier<List<Mend>> mends) {
+        return mending ? mends.get() : List.of();
     }
 
     /**
@@ -48,8 +56,9 @@ public final class Sink {
     }
 
     private void add(Id card, Id subject, Finding finding, Optional<Excuse> excuse) {
-        Finding left = finding.severity() == Severity.NOTE ? finding
-                : excuse.map(one -> Dispensation.note(finding, one)).orElse(finding);
+        Finding bare = mending ? finding : finding.withMends(List.of());
+        Finding left = finding.severity() == Severity.NOTE ? bare
+                : excuse.map(one -> Dispensation.note(bare, one)).orElse(bare);
         findings.add(new Basis(left, card, subject));
     }
 

@@ -11,6 +11,7 @@ import org.cantonment.rules.muster.Billeting;
 import org.cantonment.rules.muster.Node;
 import org.cantonment.rules.muster.Supporting;
 import org.cantonment.rules.view.BilletView;
+import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.Room;
 import org.cantonment.rules.view.SupportView;
 
@@ -37,13 +38,17 @@ public final class SupportCheck implements Check {
         long min = room.span().min() * supporting.groups()[support.index()];
         int filled = supporting.placement().filled()[support.index()];
         if (filled < min) {
-            var choice = about.fills().cheapest(room.of());
-            List<Mend> mends = choice == null ? List.of() : List.of(Mends.add(about, about.place(), true,
-                    Optional.of(support.id().name()), choice, (int) (min - filled)));
+            List<Mend> mends = sink.mends(() -> added(about, support, room, (int) (min - filled)));
             sink.breach(support.id(), support.id(), "support.short", about.place(), Optional.of(support.rule()),
                     "Support " + support.title() + " takes " + room.words() + times(supporting, support) + " and has "
                             + filled + "; " + (min - filled) + " more must be taken.", mends);
         }
+    }
+
+    private static List<Mend> added(Case about, SupportView support, Room room, int count) {
+        Choice choice = about.fills().cheapest(room.of());
+        return choice == null ? List.of() : List.of(Mends.add(about, about.place(), true,
+                Optional.of(support.id().name()), choice, count));
     }
 
     private static String times(Supporting supporting, SupportView support) {
@@ -67,11 +72,7 @@ public final class SupportCheck implements Check {
                 }
             }
         }
-        List<Mend> mends = new ArrayList<>(into(about, node));
-        long perEntry = Math.max(1, node.copies() / Math.max(1, node.count()));
-        mends.add(surplus == node.copies() ? new Mend("Strike " + Words.entry(node) + '.',
-                List.of(new RemoveEntry(node.entry().id())))
-                : Mends.take(node, (int) ((surplus + perEntry - 1) / perEntry)));
+        List<Mend> mends = sink.mends(() -> mends(about, node, surplus));
         String many = surplus == node.copies() ? Words.entry(node) : surplus + " of " + Words.entry(node);
         Id unit = node.choice().id();
         if (card != null) {
@@ -87,6 +88,15 @@ public final class SupportCheck implements Check {
     }
 
     /** Billets of the list that still have room for all of the entry. */
+    private static List<Mend> mends(Case about, Node node, long surplus) {
+        List<Mend> mends = new ArrayList<>(into(about, node));
+        long perEntry = Math.max(1, node.copies() / Math.max(1, node.count()));
+        mends.add(surplus == node.copies() ? new Mend("Strike " + Words.entry(node) + '.',
+                List.of(new RemoveEntry(node.entry().id())))
+                : Mends.take(node, (int) ((surplus + perEntry - 1) / perEntry)));
+        return mends;
+    }
+
     private static List<Mend> into(Case about, Node node) {
         for (Billeting billeting : about.layout().billetings()) {
             if (billeting.formation().copies() != 1) {

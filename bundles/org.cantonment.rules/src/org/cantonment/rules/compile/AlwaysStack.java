@@ -5,13 +5,17 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.expression.Expression;
+import org.cantonment.domain.expression.Logic;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.rules.Always;
 import org.cantonment.domain.rules.Direction;
+import org.cantonment.domain.rules.Let;
 import org.cantonment.domain.rules.Provided;
 import org.cantonment.rules.view.AlwaysView;
+import org.cantonment.rules.view.Formula;
 import org.cantonment.rules.view.ProvidedView;
 
 /**
@@ -34,7 +38,8 @@ final class AlwaysStack {
         this.findings = findings;
     }
 
-    List<AlwaysView> always(Card card, FormulaMaker formulas) {
+    /** @param unchanged as names would be that a layer changes without a word of loosening */
+    List<AlwaysView> always(Card card, FormulaMaker formulas, Optional<FormulaMaker> unchanged) {
         List<Standing> standing = new ArrayList<>();
         List<Said<Always>> changes = new ArrayList<>();
         List<Said<Always>> own = new ArrayList<>();
@@ -44,8 +49,27 @@ final class AlwaysStack {
             lay(said, standing);
         }
         List<AlwaysView> views = new ArrayList<>();
-        standing.forEach(each -> view(each, formulas).ifPresent(views::add));
+        for (Standing each : standing) {
+            Optional<AlwaysView> view = view(each, formulas);
+            view.ifPresent(views::add);
+            if (view.isPresent() && unchanged.isPresent()) {
+                beside(each.said(), formulas, unchanged.get()).ifPresent(views::add);
+            }
+        }
         return views;
+    }
+
+    /** The line as its names were before a layer changed them that does not say that it loosens. */
+    private Optional<AlwaysView> beside(Said<Always> said, FormulaMaker formulas, FormulaMaker unchanged) {
+        Optional<Said<Let>> changed = above(said, formulas.changed(said.fact().expression(), unchanged));
+        return changed.flatMap(let -> unchanged.of(said.fact().expression(), said.fact().id())
+                .map(formula -> new AlwaysView(said.fact(), order.title(said.book()) + ", with " + let.fact().name()
+                        + " as it was before " + order.title(let.book()) + ", which does not say that it loosens", formula,
+                        Optional.empty())));
+    }
+
+    private static Optional<Said<Let>> above(Said<?> said, List<Said<Let>> lets) {
+        return lets.stream().filter(let -> let.book() > said.book()).findFirst();
     }
 
     private static List<Said<Always>> closest(List<Said<Always>> changes) {
@@ -107,7 +131,7 @@ final class AlwaysStack {
     }
 
     /** The conditions of a card; a layer's stands only if it says that it loosens. */
-    List<ProvidedView> provided(Card card, FormulaMaker formulas) {
+    List<ProvidedView> provided(Card card, FormulaMaker formulas, Optional<FormulaMaker> unchanged) {
         List<ProvidedView> views = new ArrayList<>();
         for (Said<Provided> said : card.holding(Provided.class)) {
             Provided line = said.fact();
@@ -117,9 +141,19 @@ final class AlwaysStack {
                 findings.add(picker.unsaid(line.id(), said.book(), card.id(), card.book()));
             } else {
                 formulas.of(line.condition(), line.id()).ifPresent(formula -> views.add(new ProvidedView(line,
-                        order.title(said.book()), formula)));
+                        order.title(said.book()), either(said, formula, formulas, unchanged))));
             }
         }
         return List.copyOf(views);
+    }
+
+    /** A condition as it stands, or as its names were before a layer changed them that does not say that it loosens. */
+    private static Formula either(Said<Provided> said, Formula formula, FormulaMaker formulas,
+            Optional<FormulaMaker> unchanged) {
+        Expression condition = said.fact().condition();
+        return unchanged.filter(maker -> above(said, formulas.changed(condition, maker)).isPresent())
+                .flatMap(maker -> maker.of(condition, said.fact().id()))
+                .map(before -> Formula.of(new Logic(false, List.of(condition, condition)), List.of(formula, before), null))
+                .orElse(formula);
     }
 }

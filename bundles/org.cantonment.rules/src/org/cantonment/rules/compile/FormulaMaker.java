@@ -2,6 +2,7 @@ package org.cantonment.rules.compile;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.cantonment.domain.expression.Selection;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Mend;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.rules.Direction;
 import org.cantonment.domain.rules.Let;
 import org.cantonment.rules.view.Formula;
 import org.cantonment.rules.view.Selector;
@@ -38,11 +40,45 @@ final class FormulaMaker {
     private final Set<String> open = new LinkedHashSet<>();
 
     FormulaMaker(Card card, Picker picker, Names names, List<Finding> findings) {
+        this(names, findings, picker.each(card.holding(Let.class), Let::name));
+    }
+
+    private FormulaMaker(Names names, List<Finding> findings, List<Said<Let>> lets) {
         this.names = names;
         this.findings = findings;
-        for (Said<Let> said : picker.each(card.holding(Let.class), Let::name)) {
-            lets.put(said.fact().name(), said);
+        lets.forEach(said -> this.lets.put(said.fact().name(), said));
+    }
+
+    /**
+     * The same as it would be without the names that a layer gives another meaning and does not say that it loosens: nobody
+     * can tell whether such a change loosens, so what stood before must hold beside it. Empty if there is no such name.
+     */
+    static Optional<FormulaMaker> unchanged(Card card, Picker picker, Names names) {
+        List<Said<Let>> all = card.holding(Let.class);
+        List<Said<Let>> kept = all.stream().filter(said -> said.own() || said.direction() == Direction.LOOSEN).toList();
+        boolean changed = all.stream().anyMatch(said -> !kept.contains(said)
+                && kept.stream().anyMatch(other -> other.fact().name().equals(said.fact().name())));
+        // What is wrong with these lines is said of them as they stand.
+        return changed ? Optional.of(new FormulaMaker(names, new ArrayList<>(), picker.each(kept, Let::name)))
+                : Optional.empty();
+    }
+
+    /** The layers that change what a formula leans on beside what it meant in another. */
+    List<Said<Let>> changed(Expression said, FormulaMaker unchanged) {
+        List<Said<Let>> changed = new ArrayList<>();
+        gather(said, unchanged, changed, new HashSet<>());
+        return changed;
+    }
+
+    private void gather(Expression said, FormulaMaker unchanged, List<Said<Let>> changed, Set<String> seen) {
+        if (said instanceof NameUse use && lets.containsKey(use.name()) && seen.add(use.name())) {
+            Said<Let> let = lets.get(use.name());
+            if (unchanged.lets.containsKey(use.name()) && unchanged.lets.get(use.name()) != let) {
+                changed.add(let);
+            }
+            gather(let.fact().expression(), unchanged, changed, seen);
         }
+        said.parts().forEach(part -> gather(part, unchanged, changed, seen));
     }
 
     /** The formula of what a line says; empty, with a finding at the line, if it cannot be worked out at this time. */

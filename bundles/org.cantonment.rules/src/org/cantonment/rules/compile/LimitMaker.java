@@ -62,8 +62,9 @@ final class LimitMaker {
                     names.selector(List.of(before.then()))));
         }
         FormulaMaker formulas = new FormulaMaker(card, picker, names, findings);
-        lines.addAll(alwaysStack.always(card, formulas));
-        return new LimitView(card.id(), card.ruled().title(), severity, says, mend, alwaysStack.provided(card, formulas),
+        Optional<FormulaMaker> unchanged = FormulaMaker.unchanged(card, picker, names);
+        lines.addAll(alwaysStack.always(card, formulas, unchanged));
+        return new LimitView(card.id(), card.ruled().title(), severity, says, mend, alwaysStack.provided(card, formulas, unchanged),
                 List.copyOf(lines));
     }
 

@@ -66,7 +66,8 @@ public final class Ledger {
             }
         }
         days.values().forEach(entries -> book(bookings, entries));
-        List<Finding> findings = new ArrayList<>(known.findings());
+        List<Finding> findings = new ArrayList<>(piles.claims());
+        findings.addAll(known.findings());
         findings.addAll(bookings.findings());
         return new Inventory(piles.supplies(), piles.owners(), bookings.loans(), findings);
     }

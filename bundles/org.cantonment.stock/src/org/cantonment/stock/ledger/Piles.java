@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.supply.Supply;
@@ -24,11 +25,13 @@ final class Piles {
     private final Map<Id, Pile> piles = new TreeMap<>();
     private final Map<Id, Set<Id>> owners = new TreeMap<>();
     private final Set<Id> fresh = new TreeSet<>();
+    private final Map<Id, List<Finding>> claims = new TreeMap<>();
 
     Piles(Catalogue catalogue, Collection<Shelf> shelves) {
         this.catalogue = catalogue;
         for (Shelf shelf : shelves) {
             Supply supply = Supply.of(catalogue, List.of(shelf));
+            claims.computeIfAbsent(shelf.id(), id -> new ArrayList<>()).addAll(supply.findings());
             if (piles.containsKey(shelf.id())) {
                 piles.get(shelf.id()).put(supply);
             } else {
@@ -106,10 +109,19 @@ final class Piles {
         all.subList(1, all.size()).forEach(pile -> pile.count(what, 0));
     }
 
+    /** What lies where, with what the shelves claimed that cannot be. */
     Map<Id, Supply> supplies() {
         Map<Id, Supply> all = new TreeMap<>();
-        piles.forEach((id, pile) -> all.put(id, pile.supply()));
+        piles.forEach((id, pile) -> {
+            Supply supply = pile.supply();
+            all.put(id, new Supply(supply.stacks(), supply.frames(), supply.caps(), claims.getOrDefault(id, List.of())));
+        });
         return all;
+    }
+
+    /** Where shelves claim what cannot be. */
+    List<Finding> claims() {
+        return claims.values().stream().flatMap(List::stream).toList();
     }
 
     Map<Id, Set<Id>> owners() {

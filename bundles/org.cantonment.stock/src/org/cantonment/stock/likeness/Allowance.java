@@ -1,6 +1,8 @@
 package org.cantonment.stock.likeness;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,15 +79,37 @@ public final class Allowance {
         return oneTable;
     }
 
+    /** Families keep their types in order, so they need only be merged. */
+    private static Collection<Id> withKin(Catalogue catalogue, List<Id> anyOf, Set<Id> exact) {
+        Collection<Id> all = exact;
+        for (Id named : anyOf) {
+            Set<Id> kin = catalogue.kin(named);
+            all = kin.containsAll(all) ? kin : merged(List.copyOf(all), kin);
+        }
+        return all;
+    }
+
+    private static List<Id> merged(List<Id> some, Collection<Id> others) {
+        List<Id> all = new ArrayList<>(some.size() + others.size());
+        int at = 0;
+        for (Id other : others) {
+            while (at < some.size() && !some.get(at).equals(other) && some.get(at).compareTo(other) < 0) {
+                all.add(some.get(at++));
+            }
+            at += at < some.size() && some.get(at).equals(other) ? 1 : 0;
+            all.add(other);
+        }
+        all.addAll(some.subList(at, some.size()));
+        return all;
+    }
+
     /** What may fill a need of any of these types and families, of an entry of this unit. */
     public Accepted accepted(Catalogue catalogue, List<Id> anyOf, Optional<Id> unit) {
-        Map<Id, Truth> types = new TreeMap<>();
         Set<Id> exact = catalogue.meant(anyOf);
-        exact.forEach(type -> types.put(type, Truth.EXACT));
-        if (level != Level.EXACT) {
-            for (Id named : anyOf) {
-                catalogue.kin(named).forEach(type -> types.putIfAbsent(type, Truth.KINDRED));
-            }
+        Collection<Id> all = level == Level.EXACT ? exact : withKin(catalogue, anyOf, exact);
+        Map<Id, Truth> types = new LinkedHashMap<>(2 * all.size());
+        for (Id type : all) {
+            types.put(type, exact.contains(type) ? Truth.EXACT : Truth.KINDRED);
         }
         Map<Integer, Set<Id>> standIns = new TreeMap<>();
         for (int i = 0; i < lines.size(); i++) {

@@ -2,6 +2,7 @@ package org.cantonment.stock.session;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,12 +31,12 @@ final class Flow {
     private record Key(int lender, Id type, boolean unbuilt) {
     }
 
-    private record Arc(int arc, Key key, int want) {
+    private record Arc(int arc, Key key, int want, boolean exact) {
     }
 
     private final Table table;
     private final Set<Integer> lending;
-    private final Map<Integer, int[]> parted;
+    private final Settled settled;
     private final long dear;
     private final Map<Key, Integer> nodeOf = new LinkedHashMap<>();
     private final Map<Id, List<Key>> ofType = new TreeMap<>();
@@ -47,19 +48,19 @@ final class Flow {
     private MinCostFlow flow;
     private int[] wantNode;
 
-    private Flow(Table table, Set<Integer> lending, Map<Integer, int[]> parted) {
+    private Flow(Table table, Set<Integer> lending, Settled settled) {
         this.table = table;
         this.lending = lending;
-        this.parted = parted;
+        this.settled = settled;
         this.dear = 4L * (2L * table.wants().size() + table.seats().size() + 4);
     }
 
     /**
      * @param lending the lenders who may lend
-     * @param parted how frames are parted, by the place of the lump
+     * @param settled how frames are parted and what types mean, as far as that is settled
      */
-    static Flow of(Table table, Set<Integer> lending, Map<Integer, int[]> parted) {
-        Flow flow = new Flow(table, lending, parted);
+    static Flow of(Table table, Set<Integer> lending, Settled settled) {
+        Flow flow = new Flow(table, lending, settled);
         flow.run();
         return flow;
     }
@@ -73,7 +74,7 @@ final class Flow {
         }
         for (int l = 0; l < table.lenders().size(); l++) {
             for (Stack stack : table.lenders().get(l).supply().stacks()) {
-                if (l < table.seats().size() || lending.contains(l)) {
+                if (l < table.seats().size() || lending.contains(l) || !table.lenders().get(l).sharing().isEmpty()) {
                     int node = node(new Key(l, stack.what(), false));
                     lay(SOURCE, node, stack.known(), 0);
                     lay(SOURCE, node, stack.guessed(), dear);
@@ -112,7 +113,7 @@ final class Flow {
         Map<Id, Integer> most = new TreeMap<>();
         int total = 0;
         List<Way> ways = lump.frames().ways();
-        int[] told = parted.get(l);
+        int[] told = settled.parted().get(l);
         for (int w = 0; w < ways.size(); w++) {
             int frames = told == null ? lump.frames().count() : told[w];
             int all = ways.get(w).gives().values().stream().mapToInt(Integer::intValue).sum() * frames;
@@ -159,10 +160,13 @@ final class Flow {
     }
 
     private void arc(Key key, int w, int target, Truth truth) {
-        boolean own = key.lender() == table.wants().get(w).seat();
-        if (own || !key.unbuilt() && lending.contains(key.lender())) {
+        int seat = table.wants().get(w).seat();
+        boolean own = table.owns(key.lender(), seat);
+        Boolean itself = settled.itself().get(new Settled.Meaning(seat, key.type()));
+        boolean means = itself == null || itself == (truth == Truth.EXACT);
+        if (means && (own || !key.unbuilt() && lending.contains(key.lender()))) {
             long cost = (own ? 0 : dear * dear * dear) + truth.ordinal() * dear * dear;
-            direct.add(new Arc(lay(nodeOf.get(key), target, ENDLESS, cost), key, w));
+            direct.add(new Arc(lay(nodeOf.get(key), target, ENDLESS, cost), key, w, truth == Truth.EXACT));
         }
     }
 
@@ -174,8 +178,25 @@ final class Flow {
         return price;
     }
 
-    Map<Integer, int[]> parted() {
-        return parted;
+    Settled settled() {
+        return settled;
+    }
+
+    /** A type that stands for itself and for others at one table where it may not; null if there is none. */
+    Settled.Meaning doubled() {
+        Set<Settled.Meaning> itself = new HashSet<>();
+        Set<Settled.Meaning> others = new HashSet<>();
+        for (Arc arc : direct) {
+            int seat = table.wants().get(arc.want()).seat();
+            if (table.seats().get(seat).allowance().oneTable() && flow.flow(arc.arc()) > 0) {
+                Settled.Meaning meaning = new Settled.Meaning(seat, arc.key().type());
+                (arc.exact() ? itself : others).add(meaning);
+                if (itself.contains(meaning) && others.contains(meaning)) {
+                    return meaning;
+                }
+            }
+        }
+        return null;
     }
 
     /** How many of each type a seat draws out of frames that are not parted yet, or out of all. */
@@ -189,8 +210,8 @@ final class Flow {
         return drawn;
     }
 
-    /** Who lends what to whom. */
-    List<Lent> loans() {
+    /** Who lends what to whom; what several share goes to each of them, too, and is not lent. */
+    List<Lent> moves() {
         Map<Lent, Integer> counts = new TreeMap<>(Comparator.comparing(Lent::from).thenComparing(Lent::to)
                 .thenComparing(Lent::type));
         for (Arc arc : direct) {

@@ -13,9 +13,12 @@ import org.cantonment.domain.force.Requirement;
  * is so much and too little.
  *
  * @param needs the needs, by player
+ * @param oneMeaning whether they are too few because a type that stands for itself at a table stands for nothing else there;
+ *         then it is what can stand, else all there is
  * @param from what there is for them, by piece type
  */
-public record Gap(Map<Id, List<Requirement>> needs, Map<Id, Integer> from, int needed, int there) {
+public record Gap(Map<Id, List<Requirement>> needs, Map<Id, Integer> from, int needed, int there,
+        boolean oneMeaning) {
 
     public Gap {
         needs = Collections.unmodifiableMap(new TreeMap<>(needs));

@@ -20,22 +20,25 @@ import org.cantonment.stock.turnout.Turnout;
  * Finds who must lend what to whom so that all can play.
  *
  * <p>It fills as many places as can be filled. Among such ways it takes one with the fewest lenders, then with the fewest
- * pieces lent, then the truest, then the fewest guessed. Only built pieces are lent; frames are built by their owner for his own
- * list. What a player works over, and that a type has one meaning at a table, is looked at when the loans are settled: then
- * the answer says that it may not be the best.
+ * pieces lent, then the truest, then the fewest guessed. Only built pieces are lent; frames are built, and spare pieces worked
+ * over, by their owner for his own list. What working over does is tried one after another: where that falls short of what no
+ * evening goes beyond, the answer says that it may not be the best.
  */
 public final class Lending {
 
     /** With more lenders than this that are neither useless nor needed in any case, the fewest are not proven. */
     static final int MOST_LENDERS = 12;
     private static final int STEPS = 2_000;
+    private static final int TRIALS = 200;
 
-    private final Table table;
+    private final Table home;
+    private Table table;
     private final CancelToken cancel;
     private int bound;
     private boolean fewest = true;
 
     private Lending(Table table, CancelToken cancel) {
+        this.home = table;
         this.table = table;
         this.cancel = cancel;
     }
@@ -58,8 +61,38 @@ public final class Lending {
         }
         Search.Outcome most = ask(all);
         bound = most.bound();
+        List<Workshop.Bench> benches = Workshop.of(table);
+        if (most.best().filled() < table.needed() && !benches.isEmpty()) {
+            bound = Search.of(Workshop.atMost(table, benches), all, STEPS, cancel).bound();
+            most = workOver(all, most, benches);
+        }
         Flow chosen = choose(all, most.best());
-        return new Evening(turnouts(chosen.loans()), chosen.loans(), gaps(most.best()), bound(chosen), fewest);
+        List<Lent> moves = chosen.moves();
+        Map<Id, Supply> supplies = supplies(moves);
+        Map<Id, Set<Id>> sharing = new TreeMap<>();
+        table.lenders().forEach(lender -> sharing.put(lender.who(), lender.sharing()));
+        return new Evening(turnouts(supplies), supplies,
+                moves.stream().filter(lent -> !sharing.get(lent.from()).contains(lent.to())).toList(), gaps(most.best()),
+                Math.max(bound, chosen.filled()), fewest);
+    }
+
+    /** Works over what helps, one after another. */
+    private Search.Outcome workOver(Set<Integer> all, Search.Outcome before, List<Workshop.Bench> benches) {
+        Search.Outcome most = before;
+        int tried = 0;
+        for (int b = 0; b < benches.size() && tried < TRIALS && most.best().filled() < bound; b++) {
+            Table trial = Workshop.once(table, benches.get(b));
+            while (trial != table && tried++ < TRIALS) {
+                Search.Outcome outcome = Search.of(trial, all, STEPS, cancel);
+                if (outcome.best().filled() <= most.best().filled()) {
+                    break;
+                }
+                most = outcome;
+                table = trial;
+                trial = Workshop.once(table, benches.get(b));
+            }
+        }
+        return most;
     }
 
     private Search.Outcome ask(Set<Integer> lending) {
@@ -128,13 +161,19 @@ public final class Lending {
         }
     }
 
-    private Map<Id, Turnout> turnouts(List<Lent> loans) {
-        Map<Id, Turnout> turnouts = new TreeMap<>();
+    private Map<Id, Supply> supplies(List<Lent> loans) {
+        Map<Id, Supply> supplies = new TreeMap<>();
         for (int s = 0; s < table.seats().size(); s++) {
-            Seat seat = table.seats().get(s);
-            Supply supply = after(table.lenders().get(s).supply(), seat.player(), loans);
-            turnouts.put(seat.player(), Depot.of(table.catalogue(), supply, seat.allowance()).turnout(seat.needs(), cancel));
+            Id player = table.seats().get(s).player();
+            supplies.put(player, after(home.lenders().get(s).supply(), player, loans));
         }
+        return supplies;
+    }
+
+    private Map<Id, Turnout> turnouts(Map<Id, Supply> supplies) {
+        Map<Id, Turnout> turnouts = new TreeMap<>();
+        table.seats().forEach(seat -> turnouts.put(seat.player(), Depot.of(table.catalogue(), supplies.get(seat.player()),
+                seat.allowance()).turnout(seat.needs(), cancel)));
         return turnouts;
     }
 
@@ -153,12 +192,6 @@ public final class Lending {
             }
         }
         return new Supply(List.copyOf(stacks.values()), before.frames(), before.caps(), List.of()).plus(Supply.pieces(came));
-    }
-
-    /** Conversions may do better than any flow; then nothing is proven unless nothing is short. */
-    private int bound(Flow chosen) {
-        boolean conversions = table.seats().stream().anyMatch(seat -> !seat.allowance().conversions().isEmpty());
-        return conversions || bound > chosen.filled() ? table.needed() : bound;
     }
 
     private List<Gap> gaps(Flow flow) {
@@ -193,7 +226,8 @@ public final class Lending {
                 }
             }
         }
-        return new Gap(needs, from, needed, from.values().stream().mapToInt(Integer::intValue).sum());
+        return new Gap(needs, from, needed, from.values().stream().mapToInt(Integer::intValue).sum(),
+                !flow.settled().itself().isEmpty());
     }
 
     private static boolean akin(Want one, Want other) {

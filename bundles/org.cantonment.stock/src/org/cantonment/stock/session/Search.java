@@ -44,14 +44,17 @@ final class Search {
     }
 
     private Outcome run() {
-        open.add(Flow.of(table, lending, Map.of()));
+        open.add(Flow.of(table, lending, Settled.NOTHING));
         int bound = open.peek().filled();
         while (!open.isEmpty() && steps < most && better(open.peek())) {
             cancel.check();
             Flow flow = open.poll();
             bound = flow.filled();
-            int stuck = stuck(flow);
-            if (stuck < 0) {
+            Settled.Meaning doubled = flow.doubled();
+            int stuck = doubled == null ? stuck(flow) : -1;
+            if (doubled != null) {
+                List.of(true, false).forEach(itself -> look(flow.settled().with(doubled, itself)));
+            } else if (stuck < 0) {
                 best = flow;
             } else {
                 part(flow, stuck);
@@ -74,13 +77,15 @@ final class Search {
         spread(table.lumps().get(lump).frames().ways().size(), 0, table.lumps().get(lump).frames().count(),
                 new int[table.lumps().get(lump).frames().ways().size()], partings);
         for (int[] parting : partings) {
-            steps++;
-            Map<Integer, int[]> more = new HashMap<>(flow.parted());
-            more.put(lump, parting);
-            Flow child = Flow.of(table, lending, more);
-            if (better(child)) {
-                open.add(child);
-            }
+            look(flow.settled().with(lump, parting));
+        }
+    }
+
+    private void look(Settled settled) {
+        steps++;
+        Flow child = Flow.of(table, lending, settled);
+        if (better(child)) {
+            open.add(child);
         }
     }
 
@@ -108,7 +113,7 @@ final class Search {
             if (!drawn.isEmpty() && !built(flow, seat, drawn)) {
                 for (int l = 0; l < table.lumps().size(); l++) {
                     Lump lump = table.lumps().get(l);
-                    if (lump.seat() == seat && !flow.parted().containsKey(l) && lump.frames().ways().size() > 1
+                    if (lump.seat() == seat && !flow.settled().parted().containsKey(l) && lump.frames().ways().size() > 1
                             && lump.frames().ways().stream().anyMatch(way -> way.gives().keySet().stream()
                                     .anyMatch(drawn::containsKey))) {
                         return l;
@@ -127,7 +132,7 @@ final class Search {
         for (int l = 0; l < table.lumps().size(); l++) {
             Lump lump = table.lumps().get(l);
             if (lump.seat() == seat) {
-                int[] told = flow.parted().get(l);
+                int[] told = flow.settled().parted().get(l);
                 for (int w = 0; w < lump.frames().ways().size(); w++) {
                     Way way = lump.frames().ways().get(w);
                     options.add(new Covering.Option(counts.size(),
@@ -157,6 +162,13 @@ final class Search {
         for (int l = 0; l < table.lumps().size(); l++) {
             none.put(l, new int[table.lumps().get(l).frames().ways().size()]);
         }
-        return Flow.of(table, lending, none);
+        Settled settled = new Settled(none, Map.of());
+        for (Flow flow = Flow.of(table, lending, settled);; flow = Flow.of(table, lending, settled)) {
+            Settled.Meaning doubled = flow.doubled();
+            if (doubled == null) {
+                return flow;
+            }
+            settled = settled.with(doubled, true);
+        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 import org.cantonment.domain.common.Id;
@@ -26,11 +27,16 @@ record Table(Catalogue catalogue, List<Seat> seats, List<Lender> lenders, List<W
 
     static Table of(Catalogue catalogue, List<Seat> seats, List<Lender> lenders) {
         Map<Id, Supply> supplies = new HashMap<>();
-        lenders.forEach(lender -> supplies.merge(lender.who(), lender.supply(), Supply::plus));
+        Map<Id, Set<Id>> sharing = new HashMap<>();
+        lenders.forEach(lender -> {
+            supplies.merge(lender.who(), lender.supply(), Supply::plus);
+            sharing.put(lender.who(), lender.sharing());
+        });
         List<Lender> ordered = new ArrayList<>();
         seats.forEach(seat -> ordered.add(new Lender(seat.player(), supplies.getOrDefault(seat.player(), Supply.NONE))));
         seats.forEach(seat -> supplies.remove(seat.player()));
-        new TreeSet<>(supplies.keySet()).forEach(who -> ordered.add(new Lender(who, supplies.get(who))));
+        new TreeSet<>(supplies.keySet()).forEach(who -> ordered.add(new Lender(who, supplies.get(who),
+                sharing.get(who))));
         List<Lump> lumps = new ArrayList<>();
         for (int s = 0; s < seats.size(); s++) {
             List<Frames> frames = ordered.get(s).supply().frames();
@@ -39,6 +45,18 @@ record Table(Catalogue catalogue, List<Seat> seats, List<Lender> lenders, List<W
             }
         }
         return new Table(catalogue, List.copyOf(seats), ordered, Want.of(catalogue, seats), lumps);
+    }
+
+    /** The same where somebody has something else. */
+    Table with(int seat, Supply supply) {
+        List<Lender> others = new ArrayList<>(lenders);
+        others.set(seat, new Lender(seats.get(seat).player(), supply));
+        return of(catalogue, seats, others);
+    }
+
+    /** Whether what a lender has is the player's of this seat. */
+    boolean owns(int lender, int seat) {
+        return lender == seat || lenders.get(lender).sharing().contains(seats.get(seat).player());
     }
 
     int needed() {

@@ -1,10 +1,9 @@
 package org.cantonment.stock.solve;
 
 import java.util.Arrays;
-import java.util.PriorityQueue;
 
 /**
- * A greatest flow of least cost, in whole numbers: shortest paths with potentials tell the arcs worth using, and on those
+ * A greatest flow of least cost, in whole numbers, to be run once: shortest paths tell the arcs worth using, and on those
  * a blocking flow after Dinic sends all that goes at that price at once. The same arcs in the same order always give the
  * same flow.
  */
@@ -19,10 +18,10 @@ public final class MinCostFlow {
     private int[] room = new int[64];
     private long[] cost = new long[64];
     private int arcs;
-    private final long[] potential;
     private final long[] distance;
     private final int[] level;
     private final int[] at;
+    private final int[] queue;
     private boolean priced;
 
     /** @param nodes how many nodes there are */
@@ -30,10 +29,10 @@ public final class MinCostFlow {
         this.nodes = nodes;
         first = new int[nodes];
         Arrays.fill(first, -1);
-        potential = new long[nodes];
         distance = new long[nodes];
         level = new int[nodes];
         at = new int[nodes];
+        queue = new int[nodes];
     }
 
     /**
@@ -94,11 +93,7 @@ public final class MinCostFlow {
         while (reprice(source, sink)) {
             while (levels(source, sink)) {
                 System.arraycopy(first, 0, at, 0, nodes);
-                int more = push(source, sink, Integer.MAX_VALUE);
-                while (more > 0) {
-                    sent += more;
-                    more = push(source, sink, Integer.MAX_VALUE);
-                }
+                sent += push(source, sink, Integer.MAX_VALUE);
             }
             if (!priced) {
                 return sent;
@@ -107,78 +102,91 @@ public final class MinCostFlow {
         return sent;
     }
 
-    /** Shortest distances by reduced cost; whether the sink can be reached. */
+    /** Shortest distances; whether the sink can be reached. What arcs cost is reduced so that the shortest ways cost nothing. */
     private boolean reprice(int source, int sink) {
         if (!priced) {
             return true;
         }
         Arrays.fill(distance, FAR);
-        PriorityQueue<long[]> queue = new PriorityQueue<>((one, other) -> one[0] != other[0]
-                ? Long.compare(one[0], other[0]) : Long.compare(one[1], other[1]));
         distance[source] = 0;
-        queue.add(new long[] {0, source});
-        while (!queue.isEmpty()) {
-            long[] entry = queue.poll();
-            int node = (int) entry[1];
-            if (entry[0] > distance[node]) {
-                continue;
-            }
-            for (int arc = first[node]; arc >= 0; arc = next[arc]) {
-                long further = entry[0] + cost[arc] + potential[node] - potential[to[arc]];
-                if (room[arc] > 0 && further < distance[to[arc]]) {
-                    distance[to[arc]] = further;
-                    queue.add(new long[] {further, to[arc]});
-                }
+        DistanceHeap heap = new DistanceHeap();
+        heap.add(0, source);
+        int[] near = new int[nodes];
+        while (heap.take() && heap.distance() < distance[sink]) {
+            if (heap.distance() == distance[heap.node()]) {
+                near[0] = heap.node();
+                spread(near, heap);
             }
         }
-        if (distance[sink] == FAR) {
+        long most = distance[sink];
+        if (most == FAR) {
             return false;
         }
-        for (int node = 0; node < nodes; node++) {
-            potential[node] += Math.min(distance[node], distance[sink]);
+        for (int arc = 0; arc < arcs; arc += 2) {
+            long less = Math.min(distance[to[arc + 1]], most) - Math.min(distance[to[arc]], most);
+            cost[arc] += less;
+            cost[arc + 1] -= less;
         }
         return true;
     }
 
-    private boolean worth(int node, int arc) {
-        return room[arc] > 0 && cost[arc] + potential[node] - potential[to[arc]] == 0;
+    /** Reaches on from a node; whatever lies no further than it is reached on from at once, without the heap. */
+    private void spread(int[] near, DistanceHeap heap) {
+        long here = heap.distance();
+        int open = 1;
+        while (open > 0) {
+            int node = near[--open];
+            for (int arc = first[node]; arc >= 0; arc = next[arc]) {
+                if (room[arc] > 0 && here + cost[arc] < distance[to[arc]]) {
+                    distance[to[arc]] = here + cost[arc];
+                    if (cost[arc] == 0) {
+                        near[open++] = to[arc];
+                    } else {
+                        heap.add(here + cost[arc], to[arc]);
+                    }
+                }
+            }
+        }
     }
 
+    /** How many arcs that cost nothing more lie between each node and the sink; whether the source has a way at all. */
     private boolean levels(int source, int sink) {
         Arrays.fill(level, -1);
-        int[] queue = new int[nodes];
         int head = 0;
         int tail = 0;
-        queue[tail++] = source;
-        level[source] = 0;
-        while (head < tail && level[sink] < 0) {
+        queue[tail++] = sink;
+        level[sink] = 0;
+        while (head < tail && level[source] < 0) {
             int node = queue[head++];
             for (int arc = first[node]; arc >= 0; arc = next[arc]) {
-                if (worth(node, arc) && level[to[arc]] < 0) {
+                if (level[to[arc]] < 0 && room[arc ^ 1] > 0 && cost[arc] == 0) {
                     level[to[arc]] = level[node] + 1;
                     queue[tail++] = to[arc];
                 }
             }
         }
-        return level[sink] >= 0;
+        return level[source] >= 0;
     }
 
+    /** Sends up to so much from a node by the shortest of those ways; what is used up is not looked at again. */
     private int push(int node, int sink, int most) {
         if (node == sink) {
             return most;
         }
+        int sent = 0;
         for (; at[node] >= 0; at[node] = next[at[node]]) {
             int arc = at[node];
-            if (worth(node, arc) && level[to[arc]] == level[node] + 1) {
-                int sent = push(to[arc], sink, Math.min(most, room[arc]));
-                if (sent > 0) {
-                    room[arc] -= sent;
-                    room[arc ^ 1] += sent;
+            if (level[to[arc]] == level[node] - 1 && room[arc] > 0 && cost[arc] == 0) {
+                int more = push(to[arc], sink, Math.min(most - sent, room[arc]));
+                room[arc] -= more;
+                room[arc ^ 1] += more;
+                sent += more;
+                if (sent == most) {
                     return sent;
                 }
             }
         }
-        return 0;
+        return sent;
     }
 
     /** The nodes from which the sink can still be reached. */

@@ -1,6 +1,7 @@
 package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.cantonment.stock.turnout.Instance.Lump;
 /** Puts the outcomes of all instances together to one turnout. */
 final class Answer {
 
+    private static final Truth[] TRUTHS = Truth.values();
+
     private static final class Pool {
         private final int type;
         private final Truth truth;
@@ -30,8 +33,17 @@ final class Answer {
             this.line = line;
             this.left = left;
         }
+
+        /** Gives as many as are left, at most so many, and says how many. */
+        int give(int[] standing, int at, int most) {
+            int count = Math.min(most, left);
+            standing[at] += count;
+            left -= count;
+            return count;
+        }
     }
 
+    private final Before before;
     private final List<Posting> postings = new ArrayList<>();
     private final List<Build> builds = new ArrayList<>();
     private final List<Worked> worked = new ArrayList<>();
@@ -41,6 +53,10 @@ final class Answer {
     private int filled;
     private int bound;
     private boolean truest = true;
+
+    Answer(Before before) {
+        this.before = before;
+    }
 
     void add(Instance in, Search.Outcome outcome) {
         needed += in.needed();
@@ -77,20 +93,37 @@ final class Answer {
         List<List<Pool>> pools = pools(in, best);
         for (int c = 0; c < pools.size(); c++) {
             List<Pool> pool = pools.get(c);
+            pool.removeIf(one -> one.left == 0);
             pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
+            List<Requirement> needs = in.classes().get(c).needs();
+            int[][] standing = new int[needs.size()][pool.size()];
+            if (in.remembers()) {
+                again(in, needs, pool, standing);
+            }
             int at = 0;
-            for (Requirement need : in.classes().get(c).needs()) {
-                for (int left = need.count(); left > 0 && at < pool.size();) {
-                    Pool one = pool.get(at);
-                    int count = Math.min(left, one.left);
-                    if (count > 0) {
-                        postings.add(new Posting(need, in.types().get(one.type), count, one.truth,
-                                Optional.ofNullable(one.line)));
-                    }
-                    one.left -= count;
-                    left -= count;
-                    at += one.left == 0 ? 1 : 0;
+            for (int n = 0; n < standing.length; n++) {
+                int more = needs.get(n).count() - Arrays.stream(standing[n]).sum();
+                while (more > 0 && at < pool.size()) {
+                    more -= pool.get(at).give(standing[n], at, more);
+                    at += pool.get(at).left == 0 ? 1 : 0;
                 }
+                for (int p = 0; p < pool.size(); p++) {
+                    if (standing[n][p] > 0) {
+                        postings.add(new Posting(needs.get(n), in.types().get(pool.get(p).type), standing[n][p],
+                                pool.get(p).truth, Optional.ofNullable(pool.get(p).line)));
+                    }
+                }
+            }
+        }
+    }
+
+    /** Of those who came, whoever stood for a need last time stands there again. */
+    private void again(Instance in, List<Requirement> needs, List<Pool> pool, int[][] standing) {
+        for (int n = 0; n < standing.length; n++) {
+            int more = needs.get(n).count();
+            for (int p = 0; p < pool.size(); p++) {
+                int stood = before.stood(needs.get(n), in.types().get(pool.get(p).type));
+                more -= pool.get(p).give(standing[n], p, Math.min(more, stood));
             }
         }
     }
@@ -101,7 +134,7 @@ final class Answer {
             List<Pool> pool = new ArrayList<>();
             Arc[] arcs = in.direct()[c];
             for (int i = 0; i < arcs.length; i++) {
-                pool.add(new Pool(arcs[i].type(), Truth.values()[arcs[i].tier()], arcs[i].line(), best.direct(c, i)));
+                pool.add(new Pool(arcs[i].type(), TRUTHS[arcs[i].tier()], arcs[i].line(), best.direct(c, i)));
             }
             for (int i = 0; i < in.turns().size(); i++) {
                 pool.add(new Pool(in.turns().get(i).to(), Truth.CONVERSION, null, best.converted(i, c)));

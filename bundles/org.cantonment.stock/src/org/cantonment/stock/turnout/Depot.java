@@ -37,10 +37,6 @@ public final class Depot {
         this.store = store;
     }
 
-    static Depot of(Store store) {
-        return new Depot(store);
-    }
-
     /** Makes it ready. */
     public static Depot of(Catalogue catalogue, Supply supply, Allowance allowance) {
         return new Depot(new Store(catalogue, supply, allowance));
@@ -67,8 +63,21 @@ public final class Depot {
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
     public Turnout turnout(List<Requirement> needs, int branches, CancelToken cancel) {
-        Answer answer = new Answer();
-        for (Instance in : InstanceMaker.of(store, classes(needs))) {
+        return turnout(needs, Before.NOTHING, branches, cancel);
+    }
+
+    /**
+     * The same; of answers as good, the one that is most as it was last time.
+     *
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    public Turnout turnout(List<Requirement> needs, Before before, CancelToken cancel) {
+        return turnout(needs, before, BRANCHES, cancel);
+    }
+
+    private Turnout turnout(List<Requirement> needs, Before before, int branches, CancelToken cancel) {
+        Answer answer = new Answer(before);
+        for (Instance in : InstanceMaker.of(store, classes(needs), before)) {
             answer.add(in, Search.of(in, true, branches, cancel));
         }
         return answer.turnout(needs, needs.stream().filter(this::aside).toList());

@@ -18,6 +18,8 @@ import org.cantonment.stock.supply.Frames;
  * @param unknown how many more there may be
  * @param classes the needs
  * @param direct for each class who may stand there without a share to keep to
+ * @param before for each of those how many stood there last time; empty if nobody remembers
+ * @param crowds types that the very same classes take
  * @param hubs lines of likeness with a share
  * @param lumps the frames
  * @param rooms caps over frames
@@ -26,20 +28,33 @@ import org.cantonment.stock.supply.Frames;
  */
 record Instance(
         List<Id> types, int[] known, int[] guessed, int[] unknown, List<NeedClass> classes, Arc[][] direct,
-        List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
+        int[][] before, List<Crowd> crowds, List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
 
     /**
      * A type that may stand for a class.
      *
      * @param tier the place of the truth among the truths
      * @param line the line that lets it; null if none is needed
-     * @param lent whether it would be lent
+     * @param crowd the crowd it comes with; -1 if it comes alone
      */
-    record Arc(int type, int tier, StandIn line, boolean lent) {
+    record Arc(int type, int tier, StandIn line, int crowd) {
+
+        Arc with(int other) {
+            return new Arc(type, tier, line, other);
+        }
     }
 
-    /** A line by which any of these types, lent or not, may stand for any of these classes, so many in all. */
-    record Hub(StandIn line, int most, int[] types, boolean[] lent, int[] classes) {
+    /**
+     * Types that may stand for each of these classes alike: one way from all of them to each class says as much as one from
+     * each. A type that is truer to a class than the others has a way of its own there besides.
+     *
+     * @param tiers for each class how true they are to it
+     */
+    record Crowd(int[] types, int[] classes, int[] tiers) {
+    }
+
+    /** A line by which any of these types may stand for any of these classes, so many in all. */
+    record Hub(StandIn line, int most, int[] types, int[] classes) {
     }
 
     /**
@@ -76,6 +91,15 @@ record Instance(
 
     /** A conversion: what it takes and gives of the types here, and how often it can be made. */
     record Turn(Conversion conversion, int[] from, int[] takes, int to, int most) {
+    }
+
+    boolean remembers() {
+        return before.length > 0;
+    }
+
+    /** How many of those who came by this direct way stood there last time. */
+    int before(int one, int i) {
+        return before.length == 0 ? 0 : before[one][i];
     }
 
     int ways() {

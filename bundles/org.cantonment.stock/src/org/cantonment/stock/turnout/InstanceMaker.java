@@ -31,6 +31,10 @@ final class InstanceMaker {
     }
 
     static List<Instance> of(Store store, List<NeedClass> classes) {
+        return of(store, classes, Before.NOTHING);
+    }
+
+    static List<Instance> of(Store store, List<NeedClass> classes, Before before) {
         InstanceMaker maker = new InstanceMaker(store, classes);
         maker.joinClasses();
         maker.joinConversions();
@@ -41,7 +45,7 @@ final class InstanceMaker {
         }
         List<Instance> instances = new ArrayList<>();
         apart.forEach((root, members) -> instances.add(new InstancePart(store, maker.pick(members), maker.typesOf(root),
-                maker.framesOf(root), maker.conversionsOf(root)).make()));
+                maker.framesOf(root), maker.conversionsOf(root), before).make()));
         return instances;
     }
 

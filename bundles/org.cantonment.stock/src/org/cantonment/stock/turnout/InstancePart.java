@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Conversion;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.likeness.Truth;
@@ -23,15 +24,17 @@ final class InstancePart {
     private final int[] types;
     private final List<Integer> frames;
     private final List<Conversion> conversions;
+    private final Before before;
     private final Map<Integer, Integer> local = new HashMap<>();
 
-    InstancePart(
-            Store store, List<NeedClass> classes, int[] types, List<Integer> frames, List<Conversion> conversions) {
+    InstancePart(Store store, List<NeedClass> classes, int[] types, List<Integer> frames, List<Conversion> conversions,
+            Before before) {
         this.store = store;
         this.classes = classes;
         this.types = types;
         this.frames = frames;
         this.conversions = conversions;
+        this.before = before;
         for (int t = 0; t < types.length; t++) {
             local.put(types[t], t);
         }
@@ -52,7 +55,9 @@ final class InstancePart {
             }
         }
         List<Instance.Lump> lumps = lumps();
-        return new Instance(ids, known, guessed, unknown, classes, direct(), hubs(), lumps, rooms(lumps),
+        Instance.Arc[][] direct = direct();
+        List<Instance.Crowd> crowds = store.allowance().oneTable() ? List.of() : Crowds.of(direct, types.length);
+        return new Instance(ids, known, guessed, unknown, classes, direct, before(direct, ids), crowds, hubs(), lumps, rooms(lumps),
                 turns(known, guessed), store.allowance().oneTable());
     }
 
@@ -64,10 +69,30 @@ final class InstancePart {
             direct[c] = new Instance.Arc[taker.types().length];
             for (int i = 0; i < direct[c].length; i++) {
                 direct[c][i] = new Instance.Arc(local.get(taker.types()[i]), taker.tiers()[i],
-                        taker.lines()[i] < 0 ? null : lines.get(taker.lines()[i]), taker.lent()[i]);
+                        taker.lines()[i] < 0 ? null : lines.get(taker.lines()[i]), -1);
             }
         }
         return direct;
+    }
+
+    /** For each direct way how many who stood there last time may stand there again; none if nobody did. */
+    private int[][] before(Instance.Arc[][] direct, List<Id> ids) {
+        if (classes.stream().noneMatch(one -> one.needs().stream().anyMatch(before.stood()::containsKey))) {
+            return new int[0][];
+        }
+        int[][] all = new int[direct.length][];
+        for (int c = 0; c < all.length; c++) {
+            all[c] = new int[direct[c].length];
+            for (Requirement need : classes.get(c).needs()) {
+                int left = need.count();
+                for (int i = 0; i < all[c].length; i++) {
+                    int again = Math.min(left, before.stood(need, ids.get(direct[c][i].type())));
+                    all[c][i] += again;
+                    left -= again;
+                }
+            }
+        }
+        return all;
     }
 
     private List<Instance.Hub> hubs() {
@@ -82,18 +107,10 @@ final class InstancePart {
             StandIn line = store.allowance().standIns().get(share.line());
             long asked = served.stream().mapToLong(c -> classes.get(c).count()).sum();
             hubs.add(new Instance.Hub(line, line.most((int) Math.min(Integer.MAX_VALUE / 8, asked)),
-                    share.types().stream().mapToInt(local::get).toArray(), lent(share),
+                    share.types().stream().mapToInt(local::get).toArray(),
                     served.stream().mapToInt(Integer::intValue).toArray()));
         });
         return hubs;
-    }
-
-    private static boolean[] lent(Taker.Share share) {
-        boolean[] lent = new boolean[share.lent().size()];
-        for (int i = 0; i < lent.length; i++) {
-            lent[i] = share.lent().get(i);
-        }
-        return lent;
     }
 
     private List<Instance.Lump> lumps() {

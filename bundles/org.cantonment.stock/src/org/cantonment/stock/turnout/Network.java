@@ -5,6 +5,7 @@ import java.util.Arrays;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.solve.MinCostFlow;
 import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Crowd;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
 import org.cantonment.stock.turnout.Instance.Room;
@@ -21,6 +22,7 @@ final class Network {
         STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, SHARE, INNER, NEED
     }
 
+    private static final Truth[] TRUTHS = Truth.values();
     private static final int SOURCE = 0;
     private static final int SINK = 1;
     private static final int ENDLESS = Integer.MAX_VALUE / 4;
@@ -31,6 +33,8 @@ final class Network {
     private final Scale scale;
     private final int[] guessedArc;
     private final int[][] directArc;
+    private final int[][] againArc;
+    private final CrowdWays crowds;
     private final int[][] hubIn;
     private final int[][] hubOut;
     private final int[] lumpArc;
@@ -48,9 +52,11 @@ final class Network {
         this.state = state;
         int caps = in.rooms().stream().mapToInt(room -> room.lumps().size()).sum();
         flow = new MinCostFlow(2 + in.types().size() + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
-                + caps + in.turns().size());
+                + in.crowds().size() + caps + in.turns().size());
         guessedArc = new int[in.types().size()];
         directArc = new int[in.classes().size()][];
+        againArc = new int[in.classes().size()][];
+        crowds = new CrowdWays(in);
         hubIn = new int[in.hubs().size()][];
         hubOut = new int[in.hubs().size()][];
         lumpArc = new int[in.lumps().size()];
@@ -64,6 +70,7 @@ final class Network {
         Network network = new Network(in, state, priced);
         network.lay();
         network.filled = network.flow.run(SOURCE, SINK);
+        network.crowds.tellApart(network.flow);
         network.tiers = network.countTiers();
         return network;
     }
@@ -72,6 +79,7 @@ final class Network {
         nodes = 2 + in.types().size() + in.classes().size();
         layStacks();
         layClasses();
+        layCrowds();
         layHubs();
         layLumps();
         layTurns();
@@ -104,7 +112,8 @@ final class Network {
             int known = (int) Math.max(0, in.known()[t] - taken[t]);
             int guessed = (int) (in.guessed()[t] - Math.max(0, taken[t] - in.known()[t]));
             arc(SOURCE, type(t), known, 0, Kind.STACK, t, 0);
-            guessedArc[t] = arc(SOURCE, type(t), guessed, scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
+            guessedArc[t] = guessed == 0 ? -1
+                    : arc(SOURCE, type(t), guessed, scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
         }
     }
 
@@ -112,14 +121,34 @@ final class Network {
         for (int c = 0; c < in.classes().size(); c++) {
             Arc[] arcs = in.direct()[c];
             directArc[c] = new int[arcs.length];
+            againArc[c] = new int[in.remembers() ? arcs.length : 0];
             for (int i = 0; i < arcs.length; i++) {
-                Truth truth = Truth.values()[arcs[i].tier()];
-                boolean may = state.mode[arcs[i].type()] != (truth == Truth.EXACT ? State.OTHERS : State.ITSELF);
-                directArc[c][i] = may
-                        ? arc(type(arcs[i].type()), klass(c), ENDLESS, scale.price(truth, arcs[i].lent()),
-                                Kind.INNER, 0, 0) : -1;
+                boolean may = state.mode[arcs[i].type()] != (arcs[i].tier() == 0 ? State.OTHERS : State.ITSELF);
+                int again = may ? in.before(c, i) : 0;
+                directArc[c][i] = may && arcs[i].crowd() < 0 ? direct(c, arcs[i], ENDLESS, scale.weight(Scale.OTHERWISE)) : -1;
+                if (in.remembers()) {
+                    againArc[c][i] = again > 0 ? direct(c, arcs[i], again, 0) : -1;
+                }
             }
             arc(klass(c), SINK, in.classes().get(c).count(), 0, Kind.NEED, c, 0);
+        }
+    }
+
+    private int direct(int one, Arc arc, int most, long more) {
+        return arc(type(arc.type()), klass(one), most, scale.price(TRUTHS[arc.tier()]) + more, Kind.INNER, 0, 0);
+    }
+
+    private void layCrowds() {
+        for (int k = 0; k < in.crowds().size(); k++) {
+            Crowd crowd = in.crowds().get(k);
+            int node = nodes++;
+            for (int type : crowd.types()) {
+                crowds.enter(k, arc(type(type), node, ENDLESS, 0, Kind.INNER, 0, 0));
+            }
+            for (int i = 0; i < crowd.classes().length; i++) {
+                crowds.leave(k, arc(node, klass(crowd.classes()[i]), ENDLESS,
+                        scale.price(TRUTHS[crowd.tiers()[i]]) + scale.weight(Scale.OTHERWISE), Kind.INNER, 0, 0));
+            }
         }
     }
 
@@ -132,8 +161,7 @@ final class Network {
             hubIn[h] = new int[hub.types().length];
             for (int i = 0; i < hub.types().length; i++) {
                 hubIn[h][i] = state.mode[hub.types()[i]] == State.ITSELF ? -1
-                        : arc(type(hub.types()[i]), enter, ENDLESS, scale.price(Truth.STAND_IN, hub.lent()[i]),
-                                Kind.INNER, 0, 0);
+                        : arc(type(hub.types()[i]), enter, ENDLESS, scale.price(Truth.STAND_IN), Kind.INNER, 0, 0);
             }
             hubOut[h] = new int[hub.classes().length];
             for (int i = 0; i < hub.classes().length; i++) {
@@ -194,7 +222,7 @@ final class Network {
             for (int c = 0; c < in.classes().size() && state.mode[turn.to()] != State.OTHERS; c++) {
                 for (Arc arc : in.direct()[c]) {
                     if (arc.type() == turn.to() && arc.tier() == Truth.EXACT.ordinal()) {
-                        turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION, false), Kind.INNER, 0, 0);
+                        turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION), Kind.INNER, 0, 0);
                     }
                 }
             }
@@ -206,14 +234,14 @@ final class Network {
         for (int c = 0; c < directArc.length; c++) {
             for (int i = 0; i < directArc[c].length; i++) {
                 int tier = in.direct()[c][i].tier();
-                counts[Scale.LENT] += in.direct()[c][i].lent() ? direct(c, i) : 0;
-                counts[Scale.NOT_EXACT] += tier > 0 ? direct(c, i) : 0;
-                counts[Scale.NOT_KINDRED] += tier > 1 ? direct(c, i) : 0;
+                int stand = direct(c, i);
+                counts[Scale.NOT_EXACT] += tier > 0 ? stand : 0;
+                counts[Scale.NOT_KINDRED] += tier > 1 ? stand : 0;
+                counts[Scale.OTHERWISE] += in.remembers() ? Math.max(0, stand - in.before(c, i)) : 0;
             }
         }
         for (int h = 0; h < hubIn.length; h++) {
             for (int i = 0; i < hubIn[h].length; i++) {
-                counts[Scale.LENT] += in.hubs().get(h).lent()[i] ? hubIn(h, i) : 0;
                 counts[Scale.NOT_EXACT] += hubIn(h, i);
                 counts[Scale.NOT_KINDRED] += hubIn(h, i);
             }
@@ -255,11 +283,15 @@ final class Network {
 
     /** How many stand for the class by its i-th direct arc. */
     int direct(int one, int i) {
-        return directArc[one][i] < 0 ? 0 : flow.flow(directArc[one][i]);
+        return through(directArc[one][i]) + (in.remembers() ? through(againArc[one][i]) : 0) + crowds.direct(one, i);
+    }
+
+    private int through(int arc) {
+        return arc < 0 ? 0 : flow.flow(arc);
     }
 
     int hubIn(int hub, int i) {
-        return hubIn[hub][i] < 0 ? 0 : flow.flow(hubIn[hub][i]);
+        return through(hubIn[hub][i]);
     }
 
     int hubOut(int hub, int i) {
@@ -268,11 +300,11 @@ final class Network {
 
     /** How many of the type come from the frames. */
     int drawn(int lump, int type) {
-        return lumpType[lump][type] < 0 ? 0 : flow.flow(lumpType[lump][type]);
+        return through(lumpType[lump][type]);
     }
 
     int guessed(int type) {
-        return flow.flow(guessedArc[type]);
+        return through(guessedArc[type]);
     }
 
     /** How many that were worked over stand anywhere. */
@@ -285,7 +317,7 @@ final class Network {
     }
 
     int converted(int turn, int one) {
-        return turnArc[turn][one] < 0 ? 0 : flow.flow(turnArc[turn][one]);
+        return through(turnArc[turn][one]);
     }
 
     /** How many frames' pieces of a guessed lump are used. */
@@ -318,10 +350,6 @@ final class Network {
     int classOf(int node) {
         int one = node - 2 - in.types().size();
         return one >= 0 && one < in.classes().size() ? one : -1;
-    }
-
-    int typeOf(int node) {
-        return node >= 2 && node < 2 + in.types().size() ? node - 2 : -1;
     }
 
     int nodes() {

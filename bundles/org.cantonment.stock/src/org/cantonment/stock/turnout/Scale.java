@@ -1,8 +1,9 @@
 package org.cantonment.stock.turnout;
 
+import java.util.Arrays;
+
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.turnout.Instance.Arc;
-import org.cantonment.stock.turnout.Instance.Hub;
 
 /**
  * What makes a turnout worse than another, the gravest first, as one price: a path through a network meets each class
@@ -11,10 +12,10 @@ import org.cantonment.stock.turnout.Instance.Hub;
 final class Scale {
 
     static final int TIERS = 6;
-    static final int LENT = 0;
-    static final int NOT_EXACT = 1;
-    static final int NOT_KINDRED = 2;
-    static final int CONVERTED = 3;
+    static final int NOT_EXACT = 0;
+    static final int NOT_KINDRED = 1;
+    static final int CONVERTED = 2;
+    static final int OTHERWISE = 3;
     static final int GUESSED = 4;
     static final int BUILT = 5;
 
@@ -27,40 +28,49 @@ final class Scale {
     static Scale of(Instance in, boolean priced) {
         Scale scale = new Scale();
         if (priced) {
-            scale.weigh(2L * (2L * in.classes().size() + 2L * in.hubs().size() + 4), lends(in) ? LENT : NOT_EXACT);
+            scale.weigh(2L * (2L * in.classes().size() + 2L * in.hubs().size() + 4), matter(in));
         }
         return scale;
     }
 
-    private void weigh(long base, int first) {
+    private void weigh(long base, boolean[] matter) {
         long price = 1;
         int fits = 0;
-        while (fits < TIERS - first && price < Long.MAX_VALUE / 64 / base) {
-            price *= base;
-            fits++;
+        int last = 0;
+        for (int i = 0; i < TIERS && price < Long.MAX_VALUE / 64 / base; i++) {
+            if (matter[i]) {
+                price *= base;
+                fits++;
+            }
+            last = i;
         }
-        for (int i = first; i < first + fits; i++) {
-            price /= base;
-            weight[i] = price;
+        for (int i = 0; i <= last && fits > 0; i++) {
+            if (matter[i]) {
+                price /= base;
+                weight[i] = price;
+                fits--;
+            }
         }
     }
 
-    private static boolean lends(Instance in) {
+    /** What can differ here at all. */
+    private static boolean[] matter(Instance in) {
+        boolean[] matter = new boolean[TIERS];
         for (Arc[] arcs : in.direct()) {
             for (Arc arc : arcs) {
-                if (arc.lent()) {
-                    return true;
-                }
+                matter[NOT_EXACT] |= arc.tier() > 0;
+                matter[NOT_KINDRED] |= arc.tier() > 1;
             }
         }
-        for (Hub hub : in.hubs()) {
-            for (boolean lent : hub.lent()) {
-                if (lent) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        boolean more = !in.hubs().isEmpty() || !in.turns().isEmpty();
+        matter[NOT_EXACT] |= more;
+        matter[NOT_KINDRED] |= more;
+        matter[CONVERTED] = !in.turns().isEmpty();
+        matter[OTHERWISE] = in.remembers();
+        matter[GUESSED] = Arrays.stream(in.guessed()).anyMatch(count -> count > 0)
+                || in.lumps().stream().anyMatch(lump -> lump.frames().guessed());
+        matter[BUILT] = !in.lumps().isEmpty();
+        return matter;
     }
 
     /** What one of this costs. */
@@ -69,13 +79,12 @@ final class Scale {
     }
 
     /** What a piece so true costs where it stands. */
-    long price(Truth truth, boolean lent) {
-        long price = lent ? weight[LENT] : 0;
+    long price(Truth truth) {
         return switch (truth) {
-            case EXACT -> price;
-            case KINDRED -> price + weight[NOT_EXACT];
-            case STAND_IN -> price + weight[NOT_EXACT] + weight[NOT_KINDRED];
-            case CONVERSION -> price + weight[NOT_EXACT] + weight[NOT_KINDRED] + weight[CONVERTED];
+            case EXACT -> 0;
+            case KINDRED -> weight[NOT_EXACT];
+            case STAND_IN -> weight[NOT_EXACT] + weight[NOT_KINDRED];
+            case CONVERSION -> weight[NOT_EXACT] + weight[NOT_KINDRED] + weight[CONVERTED];
         };
     }
 }

@@ -1,14 +1,12 @@
 package org.cantonment.stock.turnout;
 
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 import org.cantonment.domain.common.Id;
@@ -25,33 +23,23 @@ import org.cantonment.stock.supply.Way;
 /** A supply by numbers, and what may fill what of it; filled in once, asked from any thread. */
 final class Store {
 
-    private record Asked(List<Id> anyOf, Optional<Id> unit, Optional<Id> player) {
-    }
-
-    private record Alike(Accepted accepted, Optional<Id> player) {
+    private record Asked(List<Id> anyOf, Optional<Id> unit) {
     }
 
     private final Catalogue catalogue;
     private final Supply supply;
     private final Allowance allowance;
-    private final Lending lending;
     private final List<Id> types;
     private final Map<Id, Integer> numbers = new HashMap<>();
     private final Stack[] stacks;
     private final Map<Asked, Taker> takers = new ConcurrentHashMap<>();
-    private final Map<Alike, Integer> alike = new ConcurrentHashMap<>();
+    private final Map<List<Object>, Integer> alike = new HashMap<>();
 
     Store(Catalogue catalogue, Supply supply, Allowance allowance) {
-        this(catalogue, supply, allowance, Lending.NONE);
-    }
-
-    /** @param lending whose each type of the supply is, and who may have it */
-    Store(Catalogue catalogue, Supply supply, Allowance allowance, Lending lending) {
-        this.lending = lending;
         this.catalogue = catalogue;
         this.supply = supply;
         this.allowance = allowance;
-        Set<Id> all = new TreeSet<>();
+        Set<Id> all = new LinkedHashSet<>();
         supply.stacks().forEach(stack -> all.add(stack.what()));
         for (Frames frames : supply.frames()) {
             for (Way way : frames.ways()) {
@@ -62,7 +50,7 @@ final class Store {
             all.add(conversion.to());
             all.addAll(conversion.from().keySet());
         });
-        types = List.copyOf(all);
+        types = all.stream().sorted().toList();
         types.forEach(type -> numbers.put(type, numbers.size()));
         stacks = new Stack[types.size()];
         supply.stacks().forEach(stack -> stacks[numbers.get(stack.what())] = stack);
@@ -95,50 +83,33 @@ final class Store {
 
     /** What may fill the need. */
     Taker taker(Requirement need) {
-        return takers.computeIfAbsent(new Asked(need.anyOf(), need.unit(), lending.player(need.entry())), this::make);
+        return takers.computeIfAbsent(new Asked(need.anyOf(), need.unit()), this::make);
     }
 
     private Taker make(Asked asked) {
         Accepted accepted = allowance.accepted(catalogue, asked.anyOf(), asked.unit());
-        Map<Integer, int[]> direct = new TreeMap<>();
-        accepted.types().forEach((type, truth) -> direct(direct, asked, type, truth, -1));
-        List<Taker.Share> shares = new ArrayList<>();
+        TakerMaker maker = new TakerMaker();
+        accepted.types().forEach((type, truth) -> direct(maker, type, truth, -1));
         accepted.standIns().forEach((line, may) -> {
             if (allowance.standIns().get(line).percent().isEmpty()) {
-                may.forEach(type -> direct(direct, asked, type, Truth.STAND_IN, line));
+                may.forEach(type -> direct(maker, type, Truth.STAND_IN, line));
             } else {
-                List<Lending.Had> had = may.stream().flatMap(type -> lending.had(type, asked.player()).stream())
-                        .filter(one -> numbers.containsKey(one.type())).toList();
+                List<Integer> had = may.stream().map(numbers::get).filter(Objects::nonNull).toList();
                 if (!had.isEmpty()) {
-                    shares.add(new Taker.Share(line, had.stream().map(one -> numbers.get(one.type())).toList(),
-                            had.stream().map(Lending.Had::lent).toList()));
+                    maker.share(new Taker.Share(line, had));
                 }
             }
         });
-        int number;
+        Taker taker = maker.make();
         synchronized (alike) {
-            number = alike.computeIfAbsent(new Alike(accepted, asked.player()), id -> alike.size());
+            return taker.numbered(alike.computeIfAbsent(taker.alike(), like -> alike.size()));
         }
-        return new Taker(number, direct.keySet().stream().mapToInt(Integer::intValue).toArray(),
-                direct.values().stream().mapToInt(how -> how[0]).toArray(),
-                direct.values().stream().mapToInt(how -> how[1]).toArray(), lent(direct.values()), shares);
     }
 
-    private static boolean[] lent(Collection<int[]> direct) {
-        boolean[] lent = new boolean[direct.size()];
-        int at = 0;
-        for (int[] how : direct) {
-            lent[at++] = how[2] == 1;
-        }
-        return lent;
-    }
-
-    private void direct(Map<Integer, int[]> direct, Asked asked, Id type, Truth truth, int line) {
-        for (Lending.Had had : lending.had(type, asked.player())) {
-            Integer number = numbers.get(had.type());
-            if (number != null) {
-                direct.putIfAbsent(number, new int[] {truth.ordinal(), line, had.lent() ? 1 : 0});
-            }
+    private void direct(TakerMaker maker, Id type, Truth truth, int line) {
+        Integer number = numbers.get(type);
+        if (number != null) {
+            maker.direct(number, truth.ordinal(), line);
         }
     }
 }

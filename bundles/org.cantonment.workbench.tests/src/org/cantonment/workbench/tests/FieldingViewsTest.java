@@ -36,6 +36,9 @@ class FieldingViewsTest {
             piece Long-Wagon "Long wagon" in Guns
             piece Scout-Cart "Scout cart"
             piece Marsh-Foot "Marsh foot"
+            box Carts "Two carts"
+              . 2 Scout-Cart
+              . price 9.00 from 2031-01-01
             """;
     private static final String RULES = """
             rules Lake-Book "The Lake Book"
@@ -105,6 +108,16 @@ class FieldingViewsTest {
     }
 
     @Test
+    void whatClosesItAtLeastCostIsTold() {
+        campaign.write("works.range", RANGE + "box Cart-Box \"One cart\"\n  . Scout-Cart\n  . price 4.50\n");
+        openList();
+        Screen.until("what closes it", () -> turnout.rows().stream().anyMatch(row -> row.asText().contains("4.50 EUR")));
+        assertTrue(turnout.rows().get(3).asText().contains("At least cost: 4.50 EUR, 1 One cart from Works; by prices of 2031-03-"),
+                turnout.rows().get(3).asText());
+        Screen.picture("turnout-closing");
+    }
+
+    @Test
     void whatIsTypedIsLookedAtAsItIs() {
         OpenBook list = openList();
         list.select("  . Survey\n");
@@ -132,9 +145,28 @@ class FieldingViewsTest {
         Screen.until("one formation", () -> reach.rows().size() == 1);
         assertEquals(List.of("Column", "The Dyke War", "now", "1 piece away"), reach.rows().get(0).cells().subList(0, 4));
         assertTrue(reach.rows().get(0).asText().contains("missing: 1 "), reach.rows().get(0).asText());
+        Screen.until("money", () -> reach.rows().get(0).asText().contains("For 9.00 EUR: 1 Two carts."));
         Screen.picture("reach-light");
         theme(ThemeHandler.DARK);
         Screen.picture("reach-dark");
+    }
+
+    @Test
+    void theOtherSideOfReachIsWhatBoxesOpen() throws PartInitException {
+        ReachView reach = (ReachView) Campaign.page().showView(ReachView.ID);
+        campaign.open("ombra.shelf");
+        Button side = Widgets.first(Button.class, reach.getSite().getShell(),
+                button -> button.getText().equals("Show &boxes") && button.isVisible());
+        Screen.until("boxes were looked into", side::isEnabled);
+        side.notifyListeners(SWT.Selection, new Event());
+        assertEquals(List.of("Two carts", "Carts", "1", "9.00 EUR", "Works", "Column, at most: The Dyke War"),
+                reach.rows().get(0).cells());
+        assertTrue(reach.heading().contains("1 of 1 boxes on sale brings more within reach by itself"), reach.heading());
+        assertEquals("Show &formations", side.getText());
+        Screen.idle();
+        Screen.picture("reach-boxes-light");
+        side.notifyListeners(SWT.Selection, new Event());
+        assertEquals("Column", reach.rows().get(0).cell(0));
     }
 
     @Test

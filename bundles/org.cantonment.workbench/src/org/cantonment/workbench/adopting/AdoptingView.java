@@ -7,22 +7,17 @@ import org.cantonment.editor.model.DocumentModels;
 import org.cantonment.editor.text.OtherFile;
 import org.cantonment.editor.text.Places;
 import org.cantonment.workbench.adopting.AdoptingJob.Shown;
-import org.cantonment.workbench.answers.AnswerNode;
-import org.cantonment.workbench.answers.AnswerTree;
 import org.cantonment.workbench.answers.AnswerTree.Column;
+import org.cantonment.workbench.answers.AnswerView;
 import org.cantonment.workbench.answers.TopLine;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.part.ViewPart;
 
 /** Who becomes illegal, who legal, whose totals change, if the book of rules in the editor were adopted as it is there. */
-public final class AdoptingView extends ViewPart {
+public final class AdoptingView extends AnswerView {
 
     /** The id of the view. */
     public static final String ID = "org.cantonment.workbench.adopting";
@@ -32,8 +27,6 @@ public final class AdoptingView extends ViewPart {
             new Column("Book", 24));
 
     private final OwnDesk own = new OwnDesk();
-    private AnswerTree tree;
-    private TopLine line;
     private Button again;
     private Button stop;
     private Button adopt;
@@ -41,27 +34,23 @@ public final class AdoptingView extends ViewPart {
     private Job job;
     private Shown shown = Shown.nothing(START);
 
-    @Override
-    public void createPartControl(Composite parent) {
-        GridLayout layout = new GridLayout(1, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.verticalSpacing = 2;
-        parent.setLayout(layout);
-        top(parent);
-        Composite area = new Composite(parent, SWT.NONE);
-        area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        tree = new AnswerTree(area, COLUMNS);
-        tree.tree().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> open()));
-        show(shown);
+    /** A view that shows nothing yet. */
+    public AdoptingView() {
+        super(COLUMNS);
     }
 
-    private void top(Composite parent) {
-        line = new TopLine(parent);
-        again = line.button("Look aga&in", "Compares with the saved campaign once more.", () -> look(file));
-        stop = line.button("&Stop", "Gives the comparison up.", () -> job.cancel());
-        adopt = line.button("&Play it", "Writes into the campaign that it plays this book; one undo takes it back.",
+    @Override
+    protected void buttons(TopLine top) {
+        again = top.button("Look aga&in", "Compares with the saved campaign once more.", () -> look(file));
+        stop = top.button("&Stop", "Gives the comparison up.", () -> job.cancel());
+        adopt = top.button("&Play it", "Writes into the campaign that it plays this book; one undo takes it back.",
                 this::adopt);
+    }
+
+    @Override
+    protected void begin(Composite parent) {
+        tree().tree().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> openPlace()));
+        show(shown);
     }
 
     /**
@@ -81,7 +70,7 @@ public final class AdoptingView extends ViewPart {
         }
         file = rules;
         Job[] mine = { null };
-        mine[0] = new AdoptingJob(own, rules, model.document().get(), newer -> tree.tree().getDisplay().asyncExec(() -> {
+        mine[0] = new AdoptingJob(own, rules, model.document().get(), newer -> tree().tree().getDisplay().asyncExec(() -> {
             if (job == mine[0]) {
                 show(newer);
             }
@@ -92,40 +81,25 @@ public final class AdoptingView extends ViewPart {
     }
 
     private void show(Shown newer) {
-        if (tree.tree().isDisposed()) {
+        if (!open()) {
             return;
         }
         shown = newer;
-        line.say(newer.heading());
-        tree.show(newer.nodes());
-        line.let(again, file != null);
-        line.let(stop, newer.looking());
-        line.let(adopt, !newer.adopting().isEmpty());
+        line().say(newer.heading());
+        tree().show(newer.nodes());
+        line().let(again, file != null);
+        line().let(stop, newer.looking());
+        line().let(adopt, !newer.adopting().isEmpty());
     }
 
-    /** The rows as they are shown. */
-    public List<AnswerNode> rows() {
-        return tree.nodes();
-    }
-
-    /** What is said above them. */
-    public String heading() {
-        return shown.heading();
-    }
-
-    private void open() {
-        tree.meant(AdoptingNodes.Place.class)
+    private void openPlace() {
+        tree().meant(AdoptingNodes.Place.class)
                 .ifPresent(place -> Places.openLine(place.file().toUri().toString(), place.line()));
     }
 
     private void adopt() {
         shown.adopting().forEach(one -> OtherFile.change(one.where(), one.changes()));
-        line.let(adopt, false); // it has been said; whoever undoes it looks again
-    }
-
-    @Override
-    public void setFocus() {
-        tree.tree().setFocus();
+        line().let(adopt, false); // it has been said; whoever undoes it looks again
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.cantonment.workbench.answers;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a job found out about a book.
@@ -8,12 +9,41 @@ import java.util.List;
  * @param heading what it is, in words
  * @param reply the answer for a chat; empty if there is none
  * @param nodes the rows
+ * @param aside the same from another side; empty if there is none, or none yet
  */
-public record BookAnswer(String heading, String reply, List<AnswerNode> nodes) {
+public record BookAnswer(String heading, String reply, List<AnswerNode> nodes, Optional<Aside> aside) {
+
+    /**
+     * The answer from another side.
+     *
+     * @param heading what it is, in words
+     * @param reply the answer for a chat; empty if there is none
+     * @param columns what its columns are called
+     * @param nodes the rows
+     */
+    public record Aside(String heading, String reply, List<String> columns, List<AnswerNode> nodes) {
+
+        /** Copies columns and rows. */
+        public Aside {
+            columns = List.copyOf(columns);
+            nodes = List.copyOf(nodes);
+        }
+    }
 
     /** Copies the rows. */
     public BookAnswer {
         nodes = List.copyOf(nodes);
+    }
+
+    /**
+     * From one side only.
+     *
+     * @param heading what it is, in words
+     * @param reply the answer for a chat; empty if there is none
+     * @param nodes the rows
+     */
+    public BookAnswer(String heading, String reply, List<AnswerNode> nodes) {
+        this(heading, reply, nodes, Optional.empty());
     }
 
     /**

@@ -26,7 +26,7 @@ final class BookSource {
     @FunctionalInterface
     interface Question {
         /** @throws Cancelled if the token says so */
-        BookAnswer answer(Meanings meanings, Object book, CancelToken cancel);
+        BookAnswer answer(Meanings meanings, Object book, CancelToken cancel, Consumer<BookAnswer> meanwhile);
     }
 
     private static final int SETTLE_MILLIS = 300;
@@ -100,7 +100,7 @@ final class BookSource {
             Path path = DeskLink.path(now);
             DeskSnapshot snapshot = DeskLink.instance().ask(now.getProject(), desk -> desk.snapshot()).get();
             if (snapshot.meanings() != lastMeanings || !now.equals(lastFile)) {
-                BookAnswer answer = book(snapshot, path).map(book -> question.answer(snapshot.meanings(), book, cancel))
+                BookAnswer answer = book(snapshot, path).map(book -> question.answer(snapshot.meanings(), book, cancel, taker))
                         .orElseGet(() -> BookAnswer.nothing(now.getName() + " cannot be read yet."));
                 lastMeanings = snapshot.meanings();
                 lastFile = now;

@@ -1,20 +1,25 @@
 package org.cantonment.workbench.fielding;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 import org.cantonment.desk.judging.Meanings;
 import org.cantonment.desk.reach.ReachAnswer;
+import org.cantonment.desk.reach.ReachLook;
 import org.cantonment.desk.reach.ReachRows;
-import org.cantonment.desk.reach.ReachText;
 import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.workbench.answers.BookAnswer;
+import org.cantonment.workbench.answers.BookAnswer.Aside;
 import org.cantonment.workbench.answers.BookView;
 
-/** How far the player of the list or shelf that is edited is from every formation in every era. */
+/**
+ * How far the player of the list or shelf that is edited is from every formation in every era, in pieces and in money, and
+ * what each box on sale would bring within reach. The pieces are there first; money and boxes come as they are reckoned.
+ */
 public final class ReachView extends BookView {
 
     /** The id of the view. */
@@ -24,11 +29,21 @@ public final class ReachView extends BookView {
 
     /** For the platform. */
     public ReachView() {
-        super(ID, Columns.of(ReachRows.COLUMNS, 30, 20, 18, 18, 60), NOTHING);
+        super(ID, Columns.of(ReachRows.COLUMNS, 30, 20, 18, 18, 16, 60), NOTHING);
+    }
+
+    @Override
+    protected String sideLabel(boolean aside) {
+        return aside ? "Show &formations" : "Show &boxes";
     }
 
     @Override
     protected BookAnswer answer(Meanings meanings, Object book, CancelToken cancel) {
+        return answer(meanings, book, cancel, sofar -> { });
+    }
+
+    @Override
+    protected BookAnswer answer(Meanings meanings, Object book, CancelToken cancel, Consumer<BookAnswer> meanwhile) {
         Optional<Id> whose = book instanceof ForceList list ? list.player()
                 : book instanceof Shelf shelf ? shelf.owners().stream().findFirst() : Optional.empty();
         Optional<Player> player = whose.flatMap(id -> meanings.campaignOf(id).stream()
@@ -37,11 +52,15 @@ public final class ReachView extends BookView {
             return BookAnswer.nothing(NOTHING);
         }
         try {
-            ReachAnswer reach = ReachAnswer.now(meanings, player.get(), cancel);
-            ReachText text = new ReachText(reach);
-            return new BookAnswer(text.heading(), text.reply(), nodes(ReachRows.of(reach)));
+            return answer(ReachLook.of(meanings, player.get(), cancel, sofar -> meanwhile.accept(answer(sofar))));
         } catch (ReachAnswer.Unclear unclear) {
             return BookAnswer.nothing(unclear.getMessage());
         }
+    }
+
+    private static BookAnswer answer(ReachLook look) {
+        return new BookAnswer(look.formations().heading(), look.formations().reply(), nodes(look.formations().rows()),
+                look.boxes().map(boxes -> new Aside(boxes.heading(), boxes.reply(), ReachRows.BOX_COLUMNS,
+                        nodes(boxes.rows()))));
     }
 }

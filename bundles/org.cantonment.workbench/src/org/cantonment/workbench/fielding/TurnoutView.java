@@ -1,11 +1,13 @@
 package org.cantonment.workbench.fielding;
 
 import org.cantonment.desk.judging.Meanings;
+import org.cantonment.desk.shopping.Closing;
 import org.cantonment.desk.turnout.Fielding;
 import org.cantonment.desk.turnout.ListTurnout;
 import org.cantonment.desk.turnout.TurnoutRows;
 import org.cantonment.desk.turnout.TurnoutText;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.workbench.answers.BookAnswer;
 import org.cantonment.workbench.answers.BookView;
@@ -30,7 +32,9 @@ public final class TurnoutView extends BookView {
             return BookAnswer.nothing(NOTHING);
         }
         try {
-            ListTurnout turnout = new Fielding(meanings).of(list, Fielding.Terms.USUAL, cancel);
+            ListTurnout bare = new Fielding(meanings).of(list, Fielding.Terms.USUAL, cancel);
+            ListTurnout turnout = bare.complete() ? bare
+                    : bare.closedBy(Closing.of(meanings, bare, cancel, Progress.SILENT).words());
             TurnoutText text = new TurnoutText(turnout);
             return new BookAnswer(text.heading(), text.reply(), nodes(TurnoutRows.of(turnout)));
         } catch (Fielding.Unclear unclear) {

@@ -122,4 +122,29 @@ class LayersTest {
         assertEquals(List.of("example.differs"), Pond.with("limit Test\n  . always each Squad has count of Eyes is at least 0\n"
                 + example).played());
     }
+
+    @Test
+    void aNameThatALayerChangesLoosensOnlyIfItSaysSo() {
+        String below = "let Wanted be 3; always count of Eyes is at least Wanted";
+        Pond unsaid = book(below, "change Test\n  . let Wanted be 1\n");
+        assertEquals(List.of(), unsaid.bookFindings());
+        assertEquals(List.of("1 breach always.fails: Test (The Pond Book, with Wanted as it was before Winter rules, which does "
+                + "not say that it loosens): count of Eyes is 2 and should be at least 3 (Wanted); Wanted is 3."), unsaid.said());
+        assertEquals(List.of(), book(below, "loosen Test\n  . let Wanted be 1\n").said());
+        // Both fail: that is told once, as it stands.
+        assertEquals(List.of("1 breach always.fails: Test (The Pond Book): count of Eyes is 2 and should be at least 4 (Wanted); Wanted is 4."),
+                book(below, "change Test\n  . let Wanted be 4\n").said());
+        // What a layer adds itself leans on what it says itself.
+        assertEquals(List.of(), book("let Wanted be 3", "change Test\n  . let Wanted be 1\n"
+                + "  . always count of Eyes is at least Wanted\n").said());
+    }
+
+    @Test
+    void aNameInAConditionThatALayerChangesLoosensOnlyIfItSaysSo() {
+        String below = "let Many be 4; when count of Armour is at least Many; always count of Eyes is at least 3";
+        assertEquals(List.of("always.fails"), codes(book(below, "change Test\n  . let Many be 9\n").said()));
+        assertEquals(List.of(), book(below, "loosen Test\n  . let Many be 9\n").said());
+        assertEquals(List.of("always.fails"), codes(book("let Many be 9; when count of Armour is at least Many;"
+                + " always count of Eyes is at least 3", "change Test\n  . let Many be 4\n").said()));
+    }
 }

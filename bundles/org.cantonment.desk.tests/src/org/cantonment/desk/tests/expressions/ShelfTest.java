@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 
 import org.cantonment.desk.CampaignDesk;
+import org.cantonment.desk.DeskScope;
 import org.cantonment.desk.LocatedFinding;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
@@ -54,9 +56,27 @@ class ShelfTest {
     @Test
     void countsWhatStandsThereAndWhatWasBuilt() throws IOException {
         assertEquals(List.of(), judged("always pieces of Wagons owned is 9; always pieces of Gun-Wagons owned is 4;"
-                + "always pieces of Wagons painted is 4; always pieces of Officer owned is 0"));
+                + "always pieces of Wagons painted is 4; always pieces of Officer owned is 1"));
         assertEquals(4, said("b.list").size());
         assertEquals("Test (The Pond Book) was not judged: the player's shelf is not known.", said("b.list").get(0));
+    }
+
+    /** Ombra gives two carriers away and buys a case with two officers before the round; what is lent is owned. */
+    @Test
+    void countsWhatTheWeeksDidUntilTheListIsPlayed() throws IOException {
+        judged("always pieces of Carrier owned is 3; always pieces of Officer owned is 3; always pieces of Gun-Wagon owned is 4");
+        write("season.campaign", "campaign Season from 2031-03-03\nplays Pond\nplayer Ombra\nplayer Brack\nround 1\n"
+                + "  . play from 2031-03-17 to 2031-03-23\n");
+        write("week-1.week", "week 1 of Season\nOmbra gave 2 Carrier to Brack\nOmbra bought Case\n"
+                + "Ombra lent 2 Gun-Wagon to Brack\n");
+        write("week-3.week", "week 3 of Season\nOmbra gave 3 Carrier to Brack on 2031-03-20\n");
+        desk = CampaignDesk.open(folder, CancelToken.NEVER, Progress.SILENT);
+        assertEquals(List.of(), said("a.list"));
+        desk = CampaignDesk.open(DeskScope.only(folder, Set.of(folder.resolve("a.list"))), CancelToken.NEVER, Progress.SILENT);
+        assertEquals(List.of(), said("a.list"));
+        write("week-1.week", "week 1 of Season\n");
+        desk = CampaignDesk.open(DeskScope.only(folder, Set.of(folder.resolve("a.list"))), CancelToken.NEVER, Progress.SILENT);
+        assertEquals(2, said("a.list").size());
     }
 
     @Test

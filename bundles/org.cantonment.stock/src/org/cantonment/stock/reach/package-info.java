@@ -1,2 +1,0 @@
-/** How far a shelf is from each formation. */
-package org.cantonment.stock.reach;

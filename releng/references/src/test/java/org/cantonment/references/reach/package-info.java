@@ -1,0 +1,2 @@
+/** Reach beside another library. */
+package org.cantonment.references.reach;

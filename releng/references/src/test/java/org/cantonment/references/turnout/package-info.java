@@ -1,0 +1,2 @@
+/** Turnouts beside JGraphT's flows. */
+package org.cantonment.references.turnout;
