@@ -18,6 +18,7 @@ import org.cantonment.buying.growth.Composer;
 import org.cantonment.buying.growth.Composer.Composed;
 import org.cantonment.buying.growth.Grower;
 import org.cantonment.buying.growth.Growth;
+import org.cantonment.buying.growth.Guide;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
@@ -29,16 +30,20 @@ import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.common.Span;
 import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.rules.Billet;
+import org.cantonment.domain.rules.Bound;
 import org.cantonment.domain.rules.Cost;
 import org.cantonment.domain.rules.Era;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Formation;
 import org.cantonment.domain.rules.Keep;
 import org.cantonment.domain.rules.Limit;
+import org.cantonment.domain.rules.Measure;
 import org.cantonment.domain.rules.Need;
 import org.cantonment.domain.rules.Needs;
 import org.cantonment.domain.rules.Places;
+import org.cantonment.domain.rules.Rounding;
 import org.cantonment.domain.rules.RuleSet;
+import org.cantonment.domain.rules.Scope;
 import org.cantonment.domain.rules.Strength;
 import org.cantonment.domain.rules.Unit;
 import org.cantonment.domain.shelf.Taste;
@@ -99,7 +104,7 @@ class ComposerTest {
                     Situation.BARE.withPoints(leastAndLimits[i + 1], Optional.empty()), Allowance.EXACT, leastAndLimits[i],
                     wishes));
         }
-        return Composer.compose(briefs, CancelToken.NEVER);
+        return Composer.compose(briefs, Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
     }
 
     private static Growth grow(Composed composed, String... budgets) {
@@ -150,7 +155,56 @@ class ComposerTest {
     void neverMeansNever() {
         Wish wish = new Wish(Id.of("Shelf/Wish"), "", List.of(new WishFor(Id.of("Shelf/Wish").line(1), Taste.NEVER,
                 List.of(rule("Gun-Car")))), List.of(), List.of(), OptionalInt.empty(), List.of());
-        Composed composed = compose(-1, List.of(wish), 35, 40, 57, 60);
+        Composed composed = compose(-1, List.of(wish), 35, 40, 57, 57);
         assertEquals(List.of(1), composed.without());
+    }
+
+    /** "Exactly one host, at least two guns": no draft begins so, and both are learned from what the judge refuses. */
+    @Test
+    void learnsFromRefusalsAndNestsFormations() {
+        Formation band = new Formation(rule("Band"), "", List.of(billet(1, "Line", Span.of(1, 2), "Ten-Foot"),
+                billet(2, "Cars", Span.atMost(2), "Crank-Car", "Gun-Car")), List.of());
+        Formation host = new Formation(rule("Host"), "", List.of(new Billet(rule("Host").line(1), "Bands", "",
+                List.of(new Places(Span.of(2, 3), List.of(rule("Band")))), Validity.ALWAYS)), List.of());
+        Ruling ruling = ruling(List.of(band, host), List.of(bound("One-Host", Span.exactly(1), "Host"),
+                bound("Guns", Span.atLeast(2), "Gun-Car")));
+        Situation situation = Situation.BARE.withPoints(100, Optional.empty());
+        Composed composed = Composer.compose(List.of(new Brief(Id.of("Round-1"), "round 1", 0, ruling, situation, Allowance.EXACT,
+                84, List.of())), Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
+        assertEquals(List.of(), composed.without());
+        composed.lists().values().forEach(list -> {
+            assertTrue(Judge.judge(ruling, list, situation).legal());
+            assertEquals(2, list.body().entries().get(0).body().entries().stream().filter(one ->
+                    one.what().equals(rule("Band"))).count());
+        });
+        Plan plan = grow(composed, "100.00").answer().plan().orElseThrow();
+        // Two bands of ten foot and two guns: 84 points out of two boxes of foot and one of cars.
+        assertEquals(eur("32.00"), plan.total());
+    }
+
+    /** What no list can keep is told with the rule that stands in the way. */
+    @Test
+    void saysWhatStandsInTheWay() {
+        Formation band = new Formation(rule("Band"), "", List.of(billet(1, "Line", Span.of(1, 2), "Ten-Foot")), List.of());
+        Ruling ruling = ruling(List.of(band), List.of(bound("Guns", Span.atLeast(1), "Gun-Car")));
+        Composed composed = Composer.compose(List.of(new Brief(Id.of("Round-1"), "round 1", 0, ruling,
+                Situation.BARE.withPoints(60, Optional.empty()), Allowance.EXACT, 20, List.of())), Guide.NONE, CancelToken.NEVER,
+                Progress.SILENT);
+        Composer.Miss miss = composed.misses().get(0);
+        assertTrue(miss.tried() > 0);
+        assertEquals(Optional.of("Guns"), miss.reason());
+    }
+
+    private static Limit bound(String name, Span span, String of) {
+        return new Limit(rule(name), "", Optional.empty(), List.of(new Bound(rule(name).line(1), Measure.COUNT, span,
+                List.of(rule(of)), 1, List.of(), Rounding.EXACT, Scope.DEFAULT, Validity.ALWAYS)), List.of());
+    }
+
+    private static Ruling ruling(List<Formation> formations, List<Limit> limits) {
+        RuleSet book = new RuleSet(Id.of("Book"), "", List.of(), Validity.ALWAYS, List.of(), List.of(),
+                List.of(new Era(rule("Reed-Year"), "", Optional.empty(), List.of())), List.of(),
+                List.of(unit("Ten-Foot", 20, "10 Foot"), unit("Crank-Car", 15, "1 Crank"), unit("Gun-Car", 22, "1 Gun")),
+                formations, List.of(), limits, List.of(), List.of(), List.of(), List.of(), List.of());
+        return RulingCompiler.compile(List.of(book), Occasion.in(rule("Reed-Year")));
     }
 }

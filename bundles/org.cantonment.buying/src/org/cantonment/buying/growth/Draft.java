@@ -6,76 +6,98 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Body;
 import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
-import org.cantonment.rules.view.FormationView;
-import org.cantonment.rules.view.UnitView;
 
 /**
- * A list on the way: one formation, units at strengths in its billets, supports.
+ * A list on the way.
  *
- * @param points what it costs by the cards, what depends on the rest of the list left aside
- * @param liked how many of its units the player likes
+ * @param troops its formations; each stands behind the one that it lies in
+ * @param sides what stands beside them
+ * @param have what all of it needs, by the numbers of the larder
  */
-record Draft(FormationView formation, Map<Taking, Integer> units, Map<Taking, Integer> supports, long points, int liked) {
+record Draft(List<Troop> troops, List<Side> sides, Load load, int[] have) {
 
-    /** A unit at a strength. */
-    record Taking(UnitView unit, int strength) implements Comparable<Taking> {
-
-        long points() {
-            return unit.points(strength);
-        }
-
-        @Override
-        public int compareTo(Taking other) {
-            int order = Integer.compare(unit.index(), other.unit.index());
-            return order != 0 ? order : Integer.compare(strength, other.strength);
-        }
+    /** A unit that is taken as a support. */
+    record Side(int support, int room, Taking taking) {
     }
 
-    static Draft of(FormationView formation) {
-        return new Draft(formation, Map.of(), Map.of(), formation.points(), 0);
-    }
-
-    Draft with(List<Taking> more, boolean support, int likes) {
-        Map<Taking, Integer> grown = new TreeMap<>(support ? supports : units);
-        long sum = points;
-        for (Taking one : more) {
-            grown.merge(one, 1, Integer::sum);
-            sum += one.points();
-        }
-        return new Draft(formation, support ? units : grown, support ? grown : supports, sum, liked + likes);
+    /**
+     * What it comes to.
+     *
+     * @param points by the cards, what depends on the rest of the list left aside
+     * @param money what it costs about, beyond what is there
+     * @param traits what a wish says of what is in it, as bits
+     * @param signature the same for drafts of the same formations
+     * @param sums what the cuts count
+     */
+    record Load(long points, long money, long traits, long signature, long[] sums) {
     }
 
     /** The same for all drafts that are the same list. */
     String key() {
-        StringBuilder key = new StringBuilder(formation.id().text());
-        units.forEach((one, count) -> key.append(' ').append(count).append('x').append(one.unit().index()).append('/')
-                .append(one.strength()));
-        supports.forEach((one, count) -> key.append(" +").append(count).append('x').append(one.unit().index()).append('/')
-                .append(one.strength()));
-        return key.toString();
+        return inner(-1) + sides.stream().map(side -> side.taking().key()).sorted().collect(Collectors.joining(" ", "+", ""));
+    }
+
+    private String inner(int parent) {
+        List<String> keys = new ArrayList<>();
+        for (int t = 0; t < troops.size(); t++) {
+            if (troops.get(t).parent() == parent) {
+                keys.add(troops.get(t).of().index() + "(" + units(troops.get(t)).entrySet().stream().map(one ->
+                        one.getValue() + "x" + one.getKey().key()).collect(Collectors.joining(" ")) + inner(t) + ")");
+            }
+        }
+        keys.sort(null);
+        return String.join("", keys);
+    }
+
+    static Map<Taking, Integer> units(Troop troop) {
+        Map<Taking, Integer> units = new TreeMap<>();
+        troop.fills().forEach(fill -> fill.units().forEach(one -> units.merge(one, 1, Integer::sum)));
+        return units;
+    }
+
+    /** How many of each formation, and of each unit as it is taken, by their keys. */
+    Map<String, Integer> counts() {
+        Map<String, Integer> counts = new TreeMap<>();
+        for (Troop troop : troops) {
+            counts.merge("(" + troop.of().index(), 1, Integer::sum);
+            units(troop).forEach((taking, count) -> counts.merge(taking.key(), count, Integer::sum));
+        }
+        sides.forEach(side -> counts.merge(side.taking().key(), 1, Integer::sum));
+        return counts;
     }
 
     /** The list as a player would write it. */
     ForceList list(Id name, Brief brief) {
-        Id line = name.line(1);
-        Body body = new Body(entries(units, line), List.of());
-        Entry entry = new Entry(line, Optional.empty(), 1, formation.id(), OptionalInt.empty(), List.of(), Optional.empty(), "",
-                Optional.empty(), body, List.of());
+        Map<Taking, Integer> supports = new TreeMap<>();
+        sides.forEach(side -> supports.merge(side.taking(), 1, Integer::sum));
         return new ForceList(name, brief.situation().player(), OptionalInt.empty(), List.of(), Optional.empty(),
-                brief.situation().points(), new Body(List.of(entry), entries(supports, name.child("support"))), List.of(),
+                brief.situation().points(), new Body(formations(-1, name), units(supports, name.child("support"), 0)), List.of(),
                 List.of(), List.of(), List.of());
     }
 
-    private static List<Entry> entries(Map<Taking, Integer> takings, Id under) {
+    private List<Entry> formations(int parent, Id under) {
         List<Entry> entries = new ArrayList<>();
-        takings.forEach((one, count) -> entries.add(new Entry(under.line(entries.size() + 1), Optional.empty(), count,
-                one.unit().id(), OptionalInt.of(one.strength()), List.of(), Optional.empty(), "", Optional.empty(), Body.EMPTY,
-                List.of())));
+        for (int t = 0; t < troops.size(); t++) {
+            if (troops.get(t).parent() == parent) {
+                Id line = under.line(entries.size() + 1);
+                List<Entry> inner = new ArrayList<>(formations(t, line));
+                inner.addAll(0, units(units(troops.get(t)), line, inner.size()));
+                entries.add(new Entry(line, Optional.empty(), 1, troops.get(t).of().id(), OptionalInt.empty(), List.of(),
+                        Optional.empty(), "", Optional.empty(), new Body(inner, List.of()), List.of()));
+            }
+        }
+        return entries;
+    }
+
+    private static List<Entry> units(Map<Taking, Integer> takings, Id under, int had) {
+        List<Entry> entries = new ArrayList<>();
+        takings.forEach((one, count) -> entries.add(one.entry(under.line(had + entries.size() + 1), count)));
         return entries;
     }
 }

@@ -2,182 +2,306 @@ package org.cantonment.buying.growth;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 
-import org.cantonment.buying.growth.Draft.Taking;
+import org.cantonment.buying.growth.Draft.Load;
+import org.cantonment.buying.growth.Draft.Side;
 import org.cantonment.domain.common.CancelToken;
-import org.cantonment.domain.common.Id;
-import org.cantonment.domain.shelf.Taste;
 import org.cantonment.rules.view.BilletView;
-import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.FormationView;
 import org.cantonment.rules.view.Room;
 import org.cantonment.rules.view.Selector;
-import org.cantonment.rules.view.Step;
 import org.cantonment.rules.view.SupportView;
-import org.cantonment.rules.view.UnitView;
 
 /**
- * Drafts lists: billet by billet, each filled in many ways, with as many drafts kept as can be looked at. Half of what is
- * kept uses the most points, half the fewest, so that small lists and great ones come out.
+ * Drafts lists: formations, formations in formations, supports, one thing after the other, from few points to many. Of
+ * drafts of about as many points those are grown on that cost least beyond what is there, have what is liked, and keep what
+ * was learned.
  */
 final class Drafter {
 
-    private static final int KEPT = 160;
-    private static final int FILLS = 60;
-    private static final int BEYOND_LEAST = 2;
-    private static final int UNITS = 8;
+    private static final long NEVER = Long.MAX_VALUE / 4;
+    private static final int TROOPS = 14;
+    private static final int BUCKETS = 100;
+    private static final int ROUNDS = 8;
+    private static final long LEAST_WEIGHT = 300;
 
     private final Brief brief;
-    private final long limit;
+    private final Larder larder;
     private final CancelToken cancel;
-    private final Set<Id> liked = new TreeSet<>();
-    private final Set<Id> never = new TreeSet<>();
-    private final Set<Id> first = new TreeSet<>();
+    private final List<Cut> cuts;
+    private final long limit;
+    private final long width;
+    private final boolean asksFirst;
+    private final Map<FormationView, Long> least = new HashMap<>();
+    private final TreeMap<Long, Bucket> buckets = new TreeMap<>();
+    private long weight = LEAST_WEIGHT;
+    private boolean complete = true;
 
-    Drafter(Brief brief, CancelToken cancel) {
+    /** @param asksFirst whether only lists are wanted that have what is wished for first */
+    Drafter(Brief brief, Larder larder, List<Cut> cuts, boolean asksFirst, CancelToken cancel) {
         this.brief = brief;
+        this.larder = larder;
+        this.cuts = cuts;
+        this.asksFirst = asksFirst;
         this.cancel = cancel;
         limit = brief.situation().points().orElseThrow();
-        brief.wishes().stream().flatMap(wish -> wish.tastes().stream()).forEach(taste ->
-                (taste.taste() == Taste.NEVER ? never : taste.taste() == Taste.FIRST ? first : liked).addAll(taste.what()));
+        width = Math.max(1, limit / BUCKETS);
     }
 
-    /** Drafts of one formation and its supports, of each formation in turn; only of those wished for first, if any is. */
-    List<Draft> drafts() {
-        List<List<Draft>> byFormation = new ArrayList<>();
-        List<FormationView> formations = new ArrayList<>();
-        for (Choice choice : brief.ruling().choices()) {
-            if (choice instanceof FormationView formation && may(formation)) {
-                formations.add(formation);
+    /**
+     * Lists within the limit that keep what was learned: those first that have most of what is liked, then those that cost
+     * least.
+     *
+     * @param starts drafts that are grown on; if there are none, lists begin with nothing
+     */
+    List<Draft> drafts(List<Draft> starts) {
+        if (starts.isEmpty()) {
+            Draft nothing = new Draft(List.of(), List.of(), new Load(0, 0, 0, 0, new long[2 * cuts.size()]), new int[0]);
+            larder.formations().forEach(one -> top(nothing, 0, one));
+        }
+        starts.stream().map(this::counted).filter(one -> one.load().points() + owed(one) <= limit).forEach(one ->
+                bucket(one.load().points()).offer(one, same -> same, one.load().signature(), score(one.load())));
+        List<Draft> done = new ArrayList<>();
+        while (!buckets.isEmpty()) {
+            Bucket bucket = buckets.firstEntry().getValue();
+            for (int round = 0; round < ROUNDS && !bucket.empty(); round++) {
+                cancel.check();
+                for (Draft draft : bucket.take()) {
+                    grow(draft);
+                    if (finished(draft)) {
+                        done.add(draft);
+                    }
+                }
+            }
+            complete &= bucket.empty() && bucket.complete();
+            buckets.pollFirstEntry();
+        }
+        done.sort(Comparator.comparingLong(this::against).thenComparingInt((Draft one) -> -Long.bitCount(one.load().traits() & larder.likedTraits()))
+                .thenComparingLong(one -> one.load().money()).thenComparingLong(one -> -one.load().points())
+                .thenComparingInt(one -> one.troops().size()).thenComparing(Draft::key));
+        return done;
+    }
+
+    /** How much of what was learned a draft does not keep: of a finished one, of advice. */
+    private long against(Draft draft) {
+        long lacking = 0;
+        for (int c = 0; c < cuts.size(); c++) {
+            lacking += Math.min(6, cuts.get(c).lacks(draft.load().sums(), 2 * c, draft.load().points()));
+        }
+        return lacking;
+    }
+
+    /** Whether the drafts are all that there are, but for those that were cut off. */
+    boolean complete() {
+        return complete && larder.complete();
+    }
+
+    private boolean finished(Draft draft) {
+        if (draft.load().points() < brief.least() && brief.least() > 0 && !surcharged() || owed(draft) > 0
+                || draft.troops().stream().anyMatch(troop -> troop.open() >= 0)
+                || asksFirst && (draft.load().traits() & larder.firstTrait()) == 0) {
+            return false;
+        }
+        for (int c = 0; c < cuts.size(); c++) {
+            if (cuts.get(c).binding() && cuts.get(c).lacks(draft.load().sums(), 2 * c, draft.load().points()) > 0) {
+                return false;
             }
         }
-        boolean wished = formations.stream().anyMatch(one -> named(one, first));
-        for (FormationView formation : formations) {
-            if (!wished || named(formation, first)) {
-                byFormation.add(inTurn(drafts(formation)));
+        return true;
+    }
+
+    private boolean surcharged() {
+        return !brief.ruling().surcharged().isEmpty();
+    }
+
+    private Bucket bucket(long points) {
+        return buckets.computeIfAbsent(points / width, key -> new Bucket());
+    }
+
+    private long score(Load load) {
+        long score = load.money();
+        for (int c = 0; c < cuts.size(); c++) {
+            score += weight * Math.min(6, cuts.get(c).lacks(load.sums(), 2 * c, load.points()));
+        }
+        score += asksFirst && (load.traits() & larder.firstTrait()) == 0 ? 2 * weight : 0;
+        return score - weight * Long.bitCount(load.traits() & ~larder.firstTrait());
+    }
+
+    /** What a draft must still take at the least, in points. */
+    private long owed(Draft draft) {
+        long owed = 0;
+        for (Troop troop : draft.troops()) {
+            for (int b = 0; b < troop.fills().size(); b++) {
+                int lacks = Math.max(0, troop.lacks(b));
+                owed += lacks == 0 ? 0 : lacks * place(troop.of().billets().get(b), troop.fills().get(b).room());
             }
         }
-        List<Draft> all = new ArrayList<>();
-        for (int i = 0; i < KEPT; i++) {
-            for (List<Draft> drafts : byFormation) {
-                if (i < drafts.size()) {
-                    all.add(drafts.get(i));
+        return Math.min(NEVER, owed);
+    }
+
+    private long place(BilletView billet, int room) {
+        return room == Troop.OPEN ? billet.rooms().stream().mapToLong(one -> cheapest(one.of())).min().orElse(NEVER)
+                : cheapest(billet.rooms().get(room).of());
+    }
+
+    private long cheapest(Selector of) {
+        return larder.items(of).stream().mapToLong(item -> item.taking() == null ? least((FormationView) item.choice())
+                : item.points()).min().orElse(NEVER);
+    }
+
+    private long least(FormationView formation) {
+        Long known = least.get(formation);
+        if (known == null) {
+            least.put(formation, NEVER);
+            long sum = formation.points();
+            for (BilletView billet : formation.billets()) {
+                sum += billet.rooms().stream().mapToLong(room -> room.span().min() == 0 ? 0
+                        : Math.min(NEVER, room.span().min() * cheapest(room.of()))).min().orElse(0);
+            }
+            known = Math.min(NEVER, sum);
+            least.put(formation, known);
+        }
+        return known;
+    }
+
+    private void grow(Draft draft) {
+        long owed = owed(draft);
+        for (int t = 0; t < draft.troops().size(); t++) {
+            int open = draft.troops().get(t).open();
+            if (open >= 0) {
+                billet(draft, owed - place(draft.troops().get(t).of().billets().get(open),
+                        draft.troops().get(t).fills().get(open).room()), t, open);
+                return;
+            }
+        }
+        for (int t = 0; t < draft.troops().size(); t++) {
+            for (int b = 0; b < draft.troops().get(t).fills().size(); b++) {
+                billet(draft, owed, t, b);
+            }
+        }
+        brief.ruling().supports().forEach(support -> support(draft, support));
+        if (draft.troops().size() < TROOPS) {
+            larder.formations().forEach(one -> top(draft, owed, one));
+        }
+    }
+
+    private void billet(Draft draft, long owed, int t, int b) {
+        Troop troop = draft.troops().get(t);
+        List<Room> rooms = troop.of().billets().get(b).rooms();
+        for (int r = 0; r < rooms.size(); r++) {
+            if (troop.takes(b, r)) {
+                for (Item item : larder.items(rooms.get(r).of())) {
+                    int room = r;
+                    offer(draft, item, owed, -1, parent -> placed(parent, t, b, room, item));
                 }
             }
         }
-        return all;
     }
 
-    /** The first, the last, the second, the last but one, and so on: great lists and small ones in turn. */
-    private static List<Draft> inTurn(List<Draft> drafts) {
-        List<Draft> turned = new ArrayList<>();
-        for (int i = 0; i < drafts.size(); i++) {
-            turned.add(drafts.get(i % 2 == 0 ? i / 2 : drafts.size() - 1 - i / 2));
+    private void support(Draft draft, SupportView support) {
+        if (!support.permission().allowed()) {
+            return;
         }
-        return turned;
-    }
-
-    private boolean may(Choice choice) {
-        return choice.permission().allowed() && !named(choice, never) && (choice.sides().isEmpty()
-                || brief.situation().side().isEmpty() || choice.sides().contains(brief.situation().side().get()));
-    }
-
-    private static boolean named(Choice choice, Set<Id> names) {
-        return names.contains(choice.id()) || choice.kinds().stream().anyMatch(names::contains);
-    }
-
-    private List<Draft> drafts(FormationView formation) {
-        List<Draft> drafts = List.of(Draft.of(formation));
-        for (BilletView billet : formation.billets()) {
-            List<List<Taking>> fills = new ArrayList<>();
-            billet.rooms().forEach(room -> fills.addAll(fills(room.of(), room.span().min(), room.span().max())));
-            drafts = grown(drafts, fills, false);
-        }
-        for (SupportView support : brief.ruling().supports()) {
-            if (support.permission().allowed() && support.rooms().size() == 1) {
-                Room room = support.rooms().get(0);
-                drafts = grown(drafts, fills(room.of(), room.span().min(), Math.min(room.span().max(), 1)), true);
-            }
-        }
-        return drafts;
-    }
-
-    private List<Draft> grown(List<Draft> drafts, List<List<Taking>> fills, boolean support) {
-        Map<String, Draft> grown = new LinkedHashMap<>();
-        for (Draft draft : drafts) {
-            cancel.check();
-            for (List<Taking> fill : fills) {
-                int likes = (int) fill.stream().filter(one -> named(one.unit(), liked)).count();
-                Draft more = draft.with(fill, support, likes);
-                if (more.points() <= limit) {
-                    grown.putIfAbsent(more.key(), more);
+        List<Side> taken = draft.sides().stream().filter(side -> side.support() == support.index()).toList();
+        int groups = support.per().empty() ? 1 : count(draft, support.per()) / Math.max(1, support.perCount());
+        for (int r = 0; r < support.rooms().size(); r++) {
+            int room = r;
+            long most = (long) support.rooms().get(r).span().max() * groups;
+            if (taken.size() < most && taken.stream().allMatch(side -> side.room() == room)) {
+                for (Item item : larder.items(support.rooms().get(r).of())) {
+                    if (item.taking() != null) {
+                        offer(draft, item, 0, support.index(), parent -> beside(parent, support.index(), room, item));
+                    }
                 }
             }
         }
-        Comparator<Draft> byLiking = Comparator.comparingInt(draft -> -draft.liked());
-        List<Draft> rich = new ArrayList<>(grown.values());
-        rich.sort(byLiking.thenComparing(draft -> -draft.points()).thenComparing(Draft::key));
-        List<Draft> kept = new ArrayList<>(rich.subList(0, Math.min(KEPT / 2, rich.size())));
-        Set<String> have = new HashSet<>();
-        kept.forEach(draft -> have.add(draft.key()));
-        rich.sort(Comparator.comparingLong(Draft::points).thenComparing(Draft::key));
-        rich.stream().filter(draft -> !have.contains(draft.key())).limit(KEPT / 2).forEach(kept::add);
-        return kept;
     }
 
-    /** Ways to fill a place with a number of units between these bounds, fewest first. */
-    private List<List<Taking>> fills(Selector of, int least, int most) {
-        List<Taking> takings = takings(of);
-        List<List<Taking>> fills = new ArrayList<>();
-        for (int size = least; size <= Math.min(most, least + BEYOND_LEAST); size++) {
-            List<List<Taking>> some = new ArrayList<>();
-            combine(takings, 0, size, new ArrayList<>(), some);
-            fills.addAll(some);
+    private static int count(Draft draft, Selector of) {
+        int count = 0;
+        for (Troop troop : draft.troops()) {
+            count += of.takes(troop.of().index()) ? 1 : 0;
+            count += (int) troop.fills().stream().flatMap(fill -> fill.units().stream())
+                    .filter(one -> of.takes(one.unit().index())).count();
         }
-        return fills;
+        return count + (int) draft.sides().stream().filter(one -> of.takes(one.taking().unit().index())).count();
     }
 
-    private static void combine(List<Taking> takings, int from, int size, List<Taking> taken, List<List<Taking>> into) {
-        if (into.size() >= FILLS) {
+    private void top(Draft draft, long owed, FormationView formation) {
+        Item item = larder.formation(formation);
+        offer(draft, item, owed, -1, parent -> placed(parent, -1, -1, -1, item));
+    }
+
+    private void offer(Draft draft, Item item, long owed, int support, Bucket.Step step) {
+        long then = item.taking() == null ? least((FormationView) item.choice()) : item.points();
+        if (draft.load().points() + owed + then > limit) {
             return;
         }
-        if (taken.size() == size) {
-            into.add(List.copyOf(taken));
-            return;
+        Load load = load(draft, item, support);
+        for (int c = 0; c < cuts.size(); c++) {
+            if (cuts.get(c).broken(load.sums(), 2 * c)) {
+                return;
+            }
         }
-        for (int i = from; i < takings.size(); i++) {
-            taken.add(takings.get(i));
-            combine(takings, i, size, taken, into);
-            taken.remove(taken.size() - 1);
+        Bucket bucket = bucket(load.points());
+        long score = score(load);
+        if (bucket.takes(load.signature(), score)) {
+            bucket.offer(draft, step, load.signature(), score);
         }
     }
 
-    /** Units that may stand there, at the least and the greatest strength of each step, liked ones first, then cheap ones. */
-    private List<Taking> takings(Selector of) {
-        List<UnitView> units = new ArrayList<>();
-        for (UnitView unit : brief.ruling().units()) {
-            if (of.takes(unit.index()) && may(unit) && unit.priced()) {
-                units.add(unit);
+    private Load load(Draft draft, Item item, int support) {
+        Load load = draft.load();
+        long[] sums = load.sums().clone();
+        for (int c = 0; c < cuts.size(); c++) {
+            cuts.get(c).add(item.choice(), item.points(), support, sums, 2 * c);
+        }
+        long money = larder.money(item, draft.have());
+        weight = Math.max(weight, Math.min(money, 10 * LEAST_WEIGHT));
+        long mixed = item.taking() != null ? 0 : (item.choice().index() + 1) * 0x9E3779B97F4A7C15L;
+        return new Load(load.points() + item.points(), load.money() + money, load.traits() | item.traits(),
+                load.signature() + (mixed ^ mixed >>> 29), sums);
+    }
+
+    private Draft placed(Draft draft, int t, int billet, int room, Item item) {
+        List<Troop> troops = new ArrayList<>(draft.troops());
+        if (t >= 0) {
+            troops.set(t, troops.get(t).plus(billet, room, item.taking()));
+        }
+        if (item.taking() == null) {
+            troops.add(Troop.empty((FormationView) item.choice(), t));
+        }
+        return new Draft(List.copyOf(troops), draft.sides(), load(draft, item, -1), larder.plus(draft.have(), item));
+    }
+
+    private Draft beside(Draft draft, int support, int room, Item item) {
+        List<Side> sides = new ArrayList<>(draft.sides());
+        sides.add(new Side(support, room, item.taking()));
+        return new Draft(draft.troops(), List.copyOf(sides), load(draft, item, support), larder.plus(draft.have(), item));
+    }
+
+    /** A draft of another stage, counted anew as things stand here. */
+    private Draft counted(Draft draft) {
+        Draft anew = new Draft(draft.troops(), draft.sides(), new Load(0, 0, 0, 0, new long[2 * cuts.size()]), new int[0]);
+        for (Troop troop : draft.troops()) {
+            anew = weighed(anew, larder.formation(troop.of()), -1);
+            for (Troop.Fill fill : troop.fills()) {
+                for (Taking taking : fill.units()) {
+                    anew = weighed(anew, larder.item(taking), -1);
+                }
             }
         }
-        units.sort(Comparator.comparing((UnitView unit) -> !named(unit, liked)).thenComparing(UnitView::leastPoints)
-                .thenComparing(UnitView::index));
-        List<Taking> takings = new ArrayList<>();
-        for (UnitView unit : units.subList(0, Math.min(UNITS, units.size()))) {
-            Set<Integer> strengths = new TreeSet<>();
-            for (Step step : unit.steps()) {
-                strengths.add(step.from());
-                strengths.add(step.to());
-            }
-            strengths.stream().filter(strength -> unit.step(strength) != null && unit.points(strength) <= limit)
-                    .forEach(strength -> takings.add(new Taking(unit, strength)));
+        for (Side side : draft.sides()) {
+            anew = weighed(anew, larder.item(side.taking()), side.support());
         }
-        return takings;
+        return anew;
+    }
+
+    private Draft weighed(Draft draft, Item item, int support) {
+        return new Draft(draft.troops(), draft.sides(), load(draft, item, support), larder.plus(draft.have(), item));
     }
 }

@@ -32,6 +32,11 @@ import org.joda.money.Money;
 /** Plans purchases over several stages. Holds no state that outlives a question. */
 public final class Grower {
 
+    /** So much work is worth while for a plan; what is found until then is told with its bound. */
+    private static final Limits PLAN = new Limits(30_000, 100_000);
+    /** And for what is told beside it. */
+    private static final Limits BESIDE = new Limits(20_000, 50_000);
+
     private final Question question;
     private final CurrencyUnit currency;
     private final CancelToken cancel;
@@ -50,13 +55,27 @@ public final class Grower {
     }
 
     private Growth grow() {
-        Answer answer = Planner.plan(question, currency, cancel, progress);
+        if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
+            Chooser.Chosen chosen = new Chooser(question, currency, cancel, progress).choose();
+            Growth.Lists lists = chosen.best() ? Growth.Lists.BEST_OF_TRIED : Growth.Lists.GOOD;
+            return new Grower(question.with(chosen.targets()), currency, cancel, progress).told(chosen.answer(), lists);
+        }
+        Optional<Shortfall> inAll = inAll();
+        if (inAll.isPresent()) {
+            return new Growth(new Answer(Optional.empty(), true, Optional.empty(), question.market().findings()),
+                    Growth.Lists.GIVEN, List.of(), inAll, Optional.empty(), Optional.empty());
+        }
+        return told(new Stages(question, currency, cancel, progress).plan(PLAN), Growth.Lists.GIVEN);
+    }
+
+    private Growth told(Answer answer, Growth.Lists lists) {
         if (answer.plan().isEmpty()) {
-            return new Growth(answer, List.of(), answer.impossible() ? shortfall() : Optional.empty(), Optional.empty(),
+            return new Growth(answer, lists, List.of(), answer.impossible() ? shortfall() : Optional.empty(), Optional.empty(),
                     Optional.empty());
         }
         Plan plan = answer.plan().get();
-        return new Growth(answer, accounts(plan), Optional.empty(), stepwise(), plan.proven() ? advice(plan) : Optional.empty());
+        return new Growth(answer, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven() ? advice(plan)
+                : Optional.empty());
     }
 
     private List<Account> accounts(Plan plan) {
@@ -79,10 +98,42 @@ public final class Grower {
         return question.with(targets).with(question.stages().subList(0, stage + 1), question.saved());
     }
 
+    /** The first stage until which all budgets together are less than what everything until then costs at once. */
+    private Optional<Shortfall> inAll() {
+        Money budgets = Money.zero(currency);
+        Money before = budgets;
+        for (int s = 0; s < question.stages().size() && question.stages().get(s).budget().isPresent(); s++) {
+            Money budget = question.stages().get(s).budget().get();
+            budgets = budgets.plus(budget);
+            Question until = until(s);
+            Optional<Plan> plan = new Stages(until, currency, cancel, progress).once(until.targets(), BESIDE).plan()
+                    .filter(Plan::proven);
+            if (plan.isEmpty()) {
+                return Optional.empty();
+            }
+            Money cost = plan.get().total();
+            if (cost.isGreaterThan(budgets)) {
+                Money there = question.saved() ? budgets.minus(before) : budget;
+                Money missing = cost.minus(budgets);
+                return Optional.of(new Shortfall(s, missing, there.plus(missing), there));
+            }
+            before = cost;
+        }
+        return Optional.empty();
+    }
+
     private Optional<Shortfall> shortfall() {
+        Optional<Shortfall> inAll = inAll();
+        if (inAll.isPresent()) {
+            return inAll;
+        }
         for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
-            Formulation helped = new Formulation(until(s), s, OptionalLong.empty());
-            Outcome outcome = Solver.solve(helped.programme(), Limits.WIDE, cancel, progress);
+            Question question = until(s);
+            if (s < this.question.stages().size() - 1 && new Stages(question, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
+                continue;
+            }
+            Formulation helped = new Formulation(question, s, OptionalLong.empty());
+            Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
             if (outcome.state() != Outcome.State.PROVEN) {
                 return Optional.empty();
             }
@@ -115,7 +166,7 @@ public final class Grower {
         if (question.stages().size() < 2 || question.shelves().size() > 1) {
             return Optional.empty();
         }
-        Optional<Plan> first = Planner.plan(until(0), currency, cancel, progress).plan();
+        Optional<Plan> first = Planner.plan(until(0), currency, BESIDE, cancel, progress).plan();
         if (first.isEmpty() || !first.get().proven()) {
             return Optional.empty();
         }
@@ -129,7 +180,7 @@ public final class Grower {
         }
         Question rest = new Question(question.market().after(bought), shelf, question.targets(), open(), false,
                 question.atLeast());
-        return Planner.plan(rest, currency, cancel, progress).plan().filter(Plan::proven)
+        return new Stages(rest, currency, cancel, progress).plan(BESIDE).plan().filter(Plan::proven)
                 .map(plan -> plan.total().plus(first.get().total()));
     }
 
@@ -138,12 +189,12 @@ public final class Grower {
         if (question.stages().get(0).budget().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Plan> free = Planner.plan(question.with(open(), false), currency, cancel, progress).plan();
+        Optional<Plan> free = new Stages(question.with(open(), false), currency, cancel, progress).plan(BESIDE).plan();
         if (free.isEmpty() || !free.get().proven() || !free.get().total().isLessThan(plan.total())) {
             return Optional.empty();
         }
         Formulation helped = new Formulation(question, 0, OptionalLong.of(free.get().total().getAmountMinorLong()));
-        Outcome outcome = Solver.solve(helped.programme(), Limits.WIDE, cancel, progress);
+        Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
         return outcome.state() != Outcome.State.PROVEN ? Optional.empty()
                 : Optional.of(new Advice(Money.ofMinor(currency, outcome.cost()), plan.total().minus(free.get().total())));
     }

@@ -10,14 +10,25 @@ import org.joda.money.Money;
  * A growth plan and what to know about it.
  *
  * @param answer the plan, with one target or more in each stage
+ * @param lists how the lists were come by
  * @param accounts the money, stage by stage; empty if there is no plan
  * @param shortfall where there is no plan for want of money: the first stage that cannot be done
  * @param stepwise what it all costs at best, budgets left aside, after the step that is cheapest for the first stage alone;
  *         empty if that leads nowhere
  * @param advice how little more in the first stage would make it cheaper, and by how much
  */
-public record Growth(Answer answer, List<Account> accounts, Optional<Shortfall> shortfall, Optional<Money> stepwise,
+public record Growth(Answer answer, Lists lists, List<Account> accounts, Optional<Shortfall> shortfall, Optional<Money> stepwise,
         Optional<Advice> advice) {
+
+    /** How the lists of a plan were come by. */
+    public enum Lists {
+        /** All were given. */
+        GIVEN,
+        /** Some were composed, and no others of those that were tried cost less. */
+        BEST_OF_TRIED,
+        /** Some were composed; that no others would do better is not proven. */
+        GOOD
+    }
 
     /**
      * The money of a stage.

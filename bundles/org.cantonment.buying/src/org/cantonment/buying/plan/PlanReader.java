@@ -184,7 +184,10 @@ final class PlanReader {
             }
         }
         for (Building one : buildings) {
-            one.gives().forEach((type, gives) -> bought.merge(type, gives * one.count(), Integer::sum));
+            // What comes loose is taken apart again: it is never a piece that is left over.
+            if (one.fixing() == Fixing.GLUED) {
+                one.gives().forEach((type, gives) -> bought.merge(type, gives * one.count(), Integer::sum));
+            }
         }
         Map<Id, Integer> left = new TreeMap<>();
         bought.forEach((type, count) -> add(left, type, Math.min(count,

@@ -137,4 +137,23 @@ class BuyCommandTest {
         assertTrue(Shell.in(folder, "buy", "Ombra", "--seconds", "0", "--budget", "30").lines()
                 .contains("Ombra, round 3: was not reached in time."));
     }
+
+    /** Ombra's first round wants ten foot and a crank car, Brack's the same with a gun car: one box of two cars serves both. */
+    @Test
+    void twoOrderTogetherAndShareABox() {
+        Folders.copy("growing", folder);
+        Folders.write(folder.resolve("lists/brack-1.list"), "list by P2 round 1\nColumn\n  . Ten-Marsh\n  . Gun-Car\n");
+        assertEquals("17.00", text(plan("buy", "Ombra", "--lists", "1"), "total"));
+        assertEquals("17.00", text(plan("buy", "Brack", "--lists", "1"), "total"));
+        JsonObject answer = json(folder, "buy", "Ombra", "--together", "Brack", "--lists", "1");
+        assertEquals("32.00", text(answer.getAsJsonObject("plan"), "total"));
+        assertEquals("1 Car-Box, 2 Marsh-Box", boxes(answer.getAsJsonObject("plan")));
+        assertEquals("[\"Brack\"]", answer.getAsJsonArray("together").toString());
+        Shell shell = Shell.in(folder, "buy", "Ombra", "--together", "Brack", "--lists", "1");
+        assertTrue(shell.lines().contains("  1 Car frame as 1 Gun car, glued, for Brack."), shell.out());
+        assertTrue(shell.lines().contains("  1 Car frame as 1 Crank car, glued, for Ombra."), shell.out());
+        assertWrong(folder, "'Ombra' is named twice.", "buy", "Ombra", "--together", "Ombra", "--lists", "1");
+        assertWrong(folder, "'--also' is asked for one player", "buy", "Ombra", "--together", "Brack", "--lists", "1", "--also",
+                "2 Gun");
+    }
 }

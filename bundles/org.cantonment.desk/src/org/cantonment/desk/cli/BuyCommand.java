@@ -1,7 +1,11 @@
 package org.cantonment.desk.cli;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 import org.cantonment.desk.shopping.BuyAnswer;
 import org.cantonment.desk.shopping.BuyText;
@@ -9,6 +13,7 @@ import org.cantonment.desk.shopping.Shopper;
 import org.cantonment.desk.shopping.Shops;
 import org.cantonment.desk.shopping.Unclear;
 import org.cantonment.domain.campaign.Player;
+import org.cantonment.domain.common.Id;
 
 /** {@code buy PLAYER [FOLDER]}: what to buy so that lists can be fielded, at least cost. */
 final class BuyCommand {
@@ -35,7 +40,7 @@ final class BuyCommand {
     private int ask(int next) throws Unclear {
         Player player = shopping.player(call.paths().get(0));
         Shops shops = Shops.of(shopping.meanings(), Optional.of(player.id()), shopping.errand());
-        Shopper shopper = shopping.shopper(player, shops);
+        Shopper shopper = together(shopping.shopper(player, shops), player, shops);
         try (Stopping stopping = Stopping.after(Numbers.from(call, "--seconds", 0))) {
             BuyAnswer answer = BuyAnswer.of(shopper, shops, shopping.money("--budget", shops), next,
                     shopping.money("--within", shops), stopping, new SlowProgress(terminal));
@@ -43,5 +48,21 @@ final class BuyCommand {
             shopping.answer(text.lines(), text.reply(), () -> new BuyJson(answer).write());
             return answer.complete() ? Exit.FINE : Exit.BREACH;
         }
+    }
+
+    private Shopper together(Shopper first, Player player, Shops shops) throws Unclear {
+        List<Shopper> others = new ArrayList<>();
+        Set<Id> had = new HashSet<>(Set.of(player.id()));
+        for (String word : shopping.several("--together")) {
+            Player other = shopping.player(word);
+            if (!had.add(other.id())) {
+                throw new WrongCall("'" + word + "' is named twice.");
+            }
+            others.add(shopping.shopper(other, shops));
+        }
+        if (!others.isEmpty() && !shopping.errand().also().isEmpty()) {
+            throw new WrongCall("'--also' is asked for one player; it cannot be told whose it is in an order together.");
+        }
+        return others.isEmpty() ? first : first.with(others);
     }
 }

@@ -7,6 +7,7 @@ import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Priorities.Left;
 import org.cantonment.desk.shopping.Aim;
 import org.cantonment.desk.shopping.BuyAnswer;
+import org.cantonment.desk.shopping.Shopper;
 
 import com.google.gson.stream.JsonWriter;
 
@@ -27,8 +28,11 @@ final class BuyJson {
             json.beginObject();
             json.name("format").value(FORMAT);
             json.name("player").value(answer.shopper().title());
+            if (!answer.shopper().others().isEmpty()) {
+                plans.texts("together", answer.shopper().others().stream().map(Shopper::title).toList());
+            }
             plans.shops();
-            plans.texts("lists", answer.shopper().aims().stream().map(Aim::title).toList());
+            plans.texts("lists", answer.shopper().wanted().stream().map(Aim::title).toList());
             if (answer.budget().isPresent()) {
                 plans.money("budget", answer.budget().get());
             }

@@ -1,8 +1,7 @@
 package org.cantonment.desk.cli;
 
 import java.io.IOException;
-import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 
 import org.cantonment.buying.growth.Growth;
 import org.cantonment.buying.growth.Growth.Account;
@@ -35,17 +34,15 @@ final class GrowJson {
                 step(json, plans, stage);
             }
             json.endArray();
-            json.name("impossible").value(answer.without().isEmpty()
-                    && answer.growth().filter(one -> one.answer().impossible()).isPresent());
+            json.name("impossible").value(answer.growth().answer().impossible());
+            json.name("lists").value(answer.growth().lists().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             json.name("stopped").value(answer.stopped());
             if (answer.plan().isPresent()) {
                 json.name("plan");
                 plans.plan(answer.plan().get());
             }
-            if (answer.growth().isPresent()) {
-                growth(json, plans, answer.growth().get());
-            }
-            plans.findings("findings", answer.growth().map(one -> one.answer().findings()).orElse(List.of()));
+            growth(json, plans, answer.growth());
+            plans.findings("findings", answer.growth().answer().findings());
             plans.texts("remarks", answer.shopper().remarks());
             json.endObject();
         });
@@ -60,17 +57,18 @@ final class GrowJson {
             json.name("limit").value(step.limit().getAsInt());
         }
         json.name("composed").value(step.composed());
-        json.name("found").value(!answer.without().contains(step));
+        json.name("found").value(!step.composed() || step.out().isEmpty());
+        if (!step.out().isEmpty()) {
+            plans.texts("leftOut", step.out());
+        }
         if (step.verdict().isPresent()) {
             json.name("points").value(step.verdict().get().points());
             json.name("list").value(step.words());
             plans.findings("breaches", step.breaches());
             plans.findings("cautions", step.cautions());
         }
-        Optional<Account> account = answer.growth().map(Growth::accounts).filter(all -> all.size() > stage)
-                .map(all -> all.get(stage));
-        if (account.isPresent()) {
-            account(plans, account.get());
+        if (answer.growth().accounts().size() > stage) {
+            account(plans, answer.growth().accounts().get(stage));
         }
         json.endObject();
     }

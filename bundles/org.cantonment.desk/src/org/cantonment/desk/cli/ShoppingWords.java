@@ -28,6 +28,8 @@ final class ShoppingWords {
         CommandSpec spec = Words.command("buy", "Tells what a player should buy so that lists can be fielded, at least cost:"
                 + " the boxes, from whom, what to build of them, what is left over.");
         spec.addOption(Words.value("--budget", "MONEY", "Spend no more than this; the lists are served in their order."));
+        spec.addOption(Words.value("--together", "PLAYERS", "Order together with these, with commas: boxes and postage are shared,"
+                + " shelves are not."));
         spec.addOption(Words.value("--next", "NUMBER", "Tell so many plans more, the next best ones; 0 to 9."));
         spec.addOption(Words.value("--within", "MONEY", "Of the next best plans only those that cost at most so much more;"
                 + " else half as much again."));

@@ -20,7 +20,8 @@ public final class BuyRows {
     private BuyRows(BuyAnswer answer) {
         this.answer = answer;
         this.text = new BuyText(answer);
-        this.plans = new PlanText(answer.shops().market().catalogue());
+        this.plans = new PlanText(answer.shops().market().catalogue(), answer.shopper().people().stream()
+                .map(Shopper::title).toList());
     }
 
     /** The plan, what is beyond the budget, the next best plans, what to know besides. */

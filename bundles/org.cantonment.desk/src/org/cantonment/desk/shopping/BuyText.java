@@ -21,7 +21,8 @@ public final class BuyText {
     /** Of an answer. */
     public BuyText(BuyAnswer answer) {
         this.answer = answer;
-        this.plans = new PlanText(answer.shops().market().catalogue());
+        this.plans = new PlanText(answer.shops().market().catalogue(), answer.shopper().people().stream()
+                .map(Shopper::title).toList());
     }
 
     /** "For Nib, round 1 and Nib, round 2, by prices of 2031-03-01 (as asked)." */
@@ -63,7 +64,7 @@ public final class BuyText {
         lines.addAll(plans.orders(plan, 0));
         List<String> builds = plans.builds(plan, 0);
         if (!builds.isEmpty()) {
-            lines.add("Build:");
+            lines.add(answer.shopper().others().isEmpty() ? "Build:" : "Build and share out:");
             builds.forEach(build -> lines.add("  " + build + "."));
         }
         if (!plan.purchases().isEmpty()) {

@@ -3,6 +3,7 @@ package org.cantonment.desk.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -24,8 +25,9 @@ public final class Counter {
      * @param budget what may be spent, as typed; blank for no end of money
      * @param next   how many plans to look for beyond the best
      * @param box    a box whose worth is asked for; empty for none
+     * @param growth whether it is asked what to buy before which round; the budget is then what each round has
      */
-    public record Wish(Errand errand, String budget, int next, Optional<Id> box) {
+    public record Wish(Errand errand, String budget, int next, Optional<Id> box, boolean growth) {
     }
 
     /**
@@ -57,6 +59,9 @@ public final class Counter {
     public static Look of(Meanings meanings, Player player, Wish wish, Function<ForceList, String> files,
             CancelToken cancel, Progress progress) throws Unclear {
         Shops shops = Shops.of(meanings, Optional.of(player.id()), wish.errand());
+        if (wish.growth()) {
+            return growth(meanings, player, wish, shops, cancel, progress);
+        }
         Shopper shopper = Shopper.of(meanings, player, wish.errand(), shops, files);
         Optional<Money> budget = wish.budget().isBlank() ? Optional.empty()
                 : Optional.of(Cash.read(wish.budget(), shops.currency()));
@@ -71,6 +76,15 @@ public final class Counter {
         return new Look(text.heading(), new WorthText(worth).reply(), rows);
     }
 
+    private static Look growth(Meanings meanings, Player player, Wish wish, Shops shops, CancelToken cancel, Progress progress)
+            throws Unclear {
+        Growing.Terms terms = new Growing.Terms(wish.errand().lists(), wish.budget().isBlank() ? List.of()
+                : List.of(wish.budget()), false, false, Growing.Terms.HALF, OptionalInt.empty());
+        GrowAnswer answer = Growing.of(meanings, player, terms, shops, cancel, progress);
+        GrowText text = new GrowText(answer);
+        return new Look(text.heading(), text.reply(), GrowRows.of(answer));
+    }
+
     /** The lists of a player that can be chosen, earlier rounds first; the words are those of an errand. */
     public static List<Choice> lists(Meanings meanings, Player player) {
         return meanings.listsOf(player.id()).stream().filter(list -> list.round().isPresent())
@@ -82,7 +96,8 @@ public final class Counter {
     public static List<Choice> boxes(Meanings meanings) {
         List<Box> all = meanings.ranges().stream().flatMap(range -> range.boxes().stream()).toList();
         return Stream.concat(all.stream().filter(Box::bundle), all.stream().filter(box -> !box.bundle()))
-                .map(box -> new Choice(box.title() + " (" + box.id().name() + ")", box.id().text()))
+                .map(box -> new Choice(box.title().equals(box.id().name()) ? box.title() : box.title() + " (" + box.id().name() + ")",
+                        box.id().text()))
                 .toList();
     }
 }

@@ -14,20 +14,18 @@ import org.cantonment.buying.plan.Plan;
  * @param steps   the rounds, in their order
  * @param saved   whether what is left of a budget may be spent later
  * @param why     who says what may be spent, in words
- * @param growth  the plan, or what it is short of; empty if for some round no legal list was found
- * @param without the rounds for which none was found
+ * @param growth  the plan, or what it is short of
  * @param stopped whether the search was ended before it was through
  */
-public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean saved, String why, Optional<Growth> growth,
-        List<Step> without, boolean stopped) {
+public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean saved, String why, Growth growth,
+        boolean stopped) {
     public GrowAnswer {
         steps = List.copyOf(steps);
-        without = List.copyOf(without);
     }
 
-    /** The plan, if there is one. */
+    /** The plan, if there is one for any round. */
     public Optional<Plan> plan() {
-        return growth.flatMap(one -> one.answer().plan());
+        return growth.answer().plan().filter(plan -> steps.stream().anyMatch(step -> step.out().isEmpty()));
     }
 
     /** Whether any list was composed. */
@@ -35,8 +33,8 @@ public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean
         return steps.stream().anyMatch(Step::composed);
     }
 
-    /** Whether there is a plan, and all its lists are legal. */
+    /** Whether there is a plan for all rounds, and all its lists are legal. */
     public boolean complete() {
-        return plan().isPresent() && steps.stream().allMatch(step -> step.breaches().isEmpty());
+        return plan().isPresent() && steps.stream().allMatch(step -> step.breaches().isEmpty() && step.out().isEmpty());
     }
 }

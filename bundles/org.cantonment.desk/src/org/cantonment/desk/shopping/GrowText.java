@@ -42,8 +42,7 @@ public final class GrowText {
             return lines;
         }
         Plan plan = answer.plan().get();
-        lines.add("In all: " + Cash.text(plan.total()) + ". " + PlanText.proof(plan) + (answer.composed()
-                ? " The lists that were composed are the best of those that were tried." : ""));
+        lines.add("In all: " + Cash.text(plan.total()) + ". " + proof(plan));
         for (int stage = 0; stage < answer.steps().size(); stage++) {
             lines.addAll(step(plan, stage));
         }
@@ -54,11 +53,22 @@ public final class GrowText {
         return lines;
     }
 
+    /** How sure it is that nothing costs less, and how the lists were come by. */
+    public String proof(Plan plan) {
+        return PlanText.proof(plan) + switch (answer.growth().lists()) {
+            case GIVEN -> "";
+            case BEST_OF_TRIED -> " The lists that were composed are the best of those that were tried.";
+            case GOOD -> " That is said of these lists: those that were composed were chosen one after the other, and others may"
+                    + " cost less.";
+        };
+    }
+
     /** A round: its list, what is bought and built before it, the money. */
     public List<String> step(Plan plan, int stage) {
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.add(title(answer.steps().get(stage)) + money(answer.growth().orElseThrow().accounts().get(stage)));
+        Step step = answer.steps().get(stage);
+        lines.add(title(step) + (step.out().isEmpty() ? money(answer.growth().accounts().get(stage)) : "; left out"));
         lines.addAll(inner(plan, stage));
         return lines;
     }
@@ -67,6 +77,10 @@ public final class GrowText {
     public List<String> inner(Plan plan, int stage) {
         Step step = answer.steps().get(stage);
         List<String> lines = new ArrayList<>();
+        if (!step.out().isEmpty()) {
+            step.out().forEach(why -> lines.add("  " + why));
+            return lines;
+        }
         lines.add((step.composed() ? "  Composed: " : "  ") + step.words() + ".");
         step.breaches().forEach(finding -> lines.add("  Not legal: " + finding.message()));
         step.cautions().forEach(finding -> lines.add("  Caution: " + finding.message()));
@@ -98,9 +112,12 @@ public final class GrowText {
     /** Why there is no plan. */
     public List<String> none() {
         List<String> lines = new ArrayList<>();
-        answer.without().forEach(step -> lines.add("No legal list was found for round " + step.round() + (step.limit()
-                .isPresent() ? " that uses enough of its " + step.limit().getAsInt() + " points" : "") + ", so there is no plan."));
-        answer.growth().ifPresent(growth -> lines.addAll(none(growth)));
+        answer.steps().forEach(step -> lines.addAll(step.out()));
+        if (answer.steps().stream().anyMatch(step -> step.out().isEmpty())) {
+            lines.addAll(none(answer.growth()));
+        } else {
+            lines.add("So there is no plan.");
+        }
         for (Step step : answer.steps()) {
             step.breaches().forEach(finding -> lines.add("Round " + step.round() + " is not legal: " + finding.message()));
         }
@@ -133,7 +150,7 @@ public final class GrowText {
     /** What looking ahead saves, and what a little more money would. */
     public List<String> advice() {
         List<String> lines = new ArrayList<>();
-        Growth growth = answer.growth().orElseThrow();
+        Growth growth = answer.growth();
         Plan plan = answer.plan().orElseThrow();
         growth.stepwise().filter(cost -> cost.isGreaterThan(plan.total())).ifPresent(cost -> lines.add(
                 "What is cheapest for " + round(0) + " alone leads to " + Cash.text(cost) + " at best."));
@@ -168,7 +185,8 @@ public final class GrowText {
         for (int stage = 0; stage < answer.steps().size(); stage++) {
             int at = stage;
             List<Purchase> bought = plan.purchases().stream().filter(one -> one.stage() == at).toList();
-            reply.say("Round " + answer.steps().get(stage).round() + ": " + plans.boxes(bought)
+            reply.say("Round " + answer.steps().get(stage).round() + ": " + (answer.steps().get(stage).out().isEmpty() ? "" : "left out. ")
+                    + plans.boxes(bought)
                     + (bought.isEmpty() ? "." : ", " + Amounts.text(plan.paid(stage)) + "."));
         }
         List<String> builds = new ArrayList<>();

@@ -2,19 +2,10 @@ package org.cantonment.desk.shopping;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-import org.cantonment.buying.growth.Brief;
-import org.cantonment.buying.growth.Composer;
-import org.cantonment.buying.growth.Composer.Composed;
-import org.cantonment.buying.growth.Grower;
-import org.cantonment.buying.growth.Growth;
-import org.cantonment.buying.plan.Plan;
-import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.desk.judging.ListCase;
@@ -63,9 +54,6 @@ public final class Growing {
 
     private static final int HUNDRED = 100;
 
-    private record Turn(Round round, Optional<ForceList> written, ListCase about) {
-    }
-
     private final Meanings meanings;
     private final Player player;
     private final String title;
@@ -99,25 +87,34 @@ public final class Growing {
         for (Round round : rounds(terms.rounds())) {
             turns.add(turn(round, terms.compose()));
         }
-        List<Wish> wishes = meanings.shelves().stream().filter(shelf -> shelf.owners().contains(player.id()))
-                .flatMap(shelf -> shelf.wishes().stream()).toList();
-        Purse purse = purse(terms, turns, wishes);
-        List<Target> targets = new ArrayList<>();
-        Map<Id, ForceList> lists = new LinkedHashMap<>();
-        List<Integer> without = targets(turns, wishes, terms.least(), targets, lists);
-        List<Aim> given = targets.stream().filter(target -> target.choice().isEmpty())
-                .map(target -> new Aim(target, Optional.ofNullable(lists.get(target.id())))).toList();
-        Shopper shopper = Shopper.of(meanings, player, shops, given, aims.remarks());
-        if (!without.isEmpty()) {
-            return new GrowAnswer(shopper, shops, steps(turns, Optional.empty(), lists), purse.saved(), purse.why(),
-                    Optional.empty(), without.stream().map(stage -> step(turns.get(stage), Optional.empty(), Optional.empty()))
-                            .toList(), cancel.cancelled());
+        Wishes wishes = new Wishes(meanings.shelves().stream().filter(shelf -> shelf.owners().contains(player.id()))
+                .flatMap(shelf -> shelf.wishes().stream()).toList());
+        Purse purse = purse(terms, turns, wishes.all());
+        List<String> remarks = new ArrayList<>(wishes.remarks(turns));
+        GrowPlan plan = plan(turns, wishes, terms, purse);
+        if (plan.growth().answer().plan().isEmpty() && wishes.likes() && turns.stream().anyMatch(turn -> turn.written().isEmpty())
+                && !cancel.cancelled()) {
+            GrowPlan plain = plan(turns, wishes.plain(), terms, purse);
+            if (plain.growth().answer().plan().isPresent()) {
+                plan = plain;
+                remarks.add("With what is wished for there is no plan for this money; so it is left aside.");
+            }
         }
-        Question question = new Question(shops.market(), shopper.shelf(), targets, stages(turns, purse, terms.bench()),
-                purse.saved(), Map.of());
-        Growth growth = Grower.grow(question, shops.currency(), cancel, progress);
-        return new GrowAnswer(shopper, shops, steps(turns, growth.answer().plan(), lists), purse.saved(), purse.why(),
-                Optional.of(growth), List.of(), cancel.cancelled());
+        remarks.addAll(plan.remarks());
+        List<Aim> given = new ArrayList<>();
+        for (Target target : plan.targets()) {
+            if (target.choice().isEmpty()) {
+                given.add(new Aim(target, Optional.ofNullable(plan.lists().get(target.id()))));
+            }
+        }
+        remarks.addAll(aims.remarks());
+        Shopper shopper = Shopper.of(meanings, player, shops, given, remarks.stream().distinct().toList());
+        return new GrowAnswer(shopper, shops, steps(turns, plan), purse.saved(), purse.why(), plan.growth(), cancel.cancelled());
+    }
+
+    private GrowPlan plan(List<Turn> turns, Wishes wishes, Terms terms, Purse purse) throws Unclear {
+        return new GrowPlanner(title, aims, shops, Shopper.shelf(meanings, player, shops), cancel, progress).plan(turns, wishes,
+                terms.least(), stages(turns, purse, terms.bench()), purse.saved());
     }
 
     private List<Round> rounds(List<String> words) throws Unclear {
@@ -173,44 +170,6 @@ public final class Growing {
         return Purse.asked(amounts, terms.saved(), turns.size());
     }
 
-    /** Written lists as they are; in between, runs of rounds that have none are composed together. */
-    private List<Integer> targets(List<Turn> turns, List<Wish> wishes, int percent, List<Target> targets,
-            Map<Id, ForceList> lists) throws Unclear {
-        List<Integer> without = new ArrayList<>();
-        List<Brief> run = new ArrayList<>();
-        for (int stage = 0; stage < turns.size(); stage++) {
-            Turn turn = turns.get(stage);
-            if (turn.written().isPresent()) {
-                compose(run, targets, lists, without);
-                targets.add(aims.of(turn.written().get(), stage).target());
-                lists.put(turn.written().get().id(), turn.written().get());
-            } else {
-                run.add(brief(turn, stage, stage == 0 ? Optional.empty() : turns.get(stage - 1).written(), percent, wishes));
-            }
-        }
-        compose(run, targets, lists, without);
-        return without;
-    }
-
-    private Brief brief(Turn turn, int stage, Optional<ForceList> before, int percent, List<Wish> wishes) {
-        Situation situation = turn.about().situation().withCancel(cancel);
-        int least = (int) (situation.points().orElseThrow() * (long) percent / HUNDRED);
-        return new Brief(turn.about().list().id(), title + ", round " + turn.round().number(), stage,
-                turn.about().ruling().orElseThrow(), before.map(situation::withBefore).orElse(situation),
-                aims.allowance(turn.about().list(), turn.about().ruling().get()), least, wishes);
-    }
-
-    private void compose(List<Brief> run, List<Target> targets, Map<Id, ForceList> lists, List<Integer> without) {
-        if (!run.isEmpty()) {
-            progress.at(0, 0, "Composing lists");
-            Composed composed = Composer.compose(run, cancel);
-            targets.addAll(composed.targets());
-            lists.putAll(composed.lists());
-            without.addAll(composed.without());
-            run.clear();
-        }
-    }
-
     /** What is bought before a round is ordered when the one before it is over. */
     private List<Stage> stages(List<Turn> turns, Purse purse, OptionalInt bench) {
         List<Stage> stages = new ArrayList<>();
@@ -225,24 +184,25 @@ public final class Growing {
         return stages;
     }
 
-    private List<Step> steps(List<Turn> turns, Optional<Plan> plan, Map<Id, ForceList> lists) {
+    private List<Step> steps(List<Turn> turns, GrowPlan plan) {
         List<Step> steps = new ArrayList<>();
         Optional<ForceList> before = Optional.empty();
         for (int stage = 0; stage < turns.size(); stage++) {
             int at = stage;
-            Optional<ForceList> list = turns.get(stage).written().or(() -> plan.flatMap(one -> one.fielded().stream()
-                    .filter(target -> target.stage() == at).findFirst()).map(target -> lists.get(target.id())));
-            steps.add(step(turns.get(stage), list, before));
+            Optional<ForceList> list = turns.get(stage).written().or(() -> plan.growth().answer().plan().flatMap(one ->
+                    one.fielded().stream().filter(target -> target.stage() == at).findFirst())
+                            .map(target -> plan.lists().get(target.id())));
+            steps.add(step(turns.get(stage), list, before, plan.out().getOrDefault(stage, List.of())));
             before = list;
         }
         return steps;
     }
 
-    private Step step(Turn turn, Optional<ForceList> list, Optional<ForceList> before) {
+    private Step step(Turn turn, Optional<ForceList> list, Optional<ForceList> before, List<String> out) {
         Situation situation = turn.about().situation();
         Situation then = turn.written().isPresent() ? situation : before.map(situation::withBefore).orElse(situation);
         return new Step(turn.round().number(), turn.round().label(), situation.points(), turn.written().isEmpty(), list,
                 list.map(one -> ListWords.of(one, turn.about().ruling().orElseThrow())).orElse(""),
-                list.map(one -> Judge.judge(turn.about().ruling().orElseThrow(), one, then)));
+                list.map(one -> Judge.judge(turn.about().ruling().orElseThrow(), one, then)), out);
     }
 }

@@ -14,7 +14,7 @@ final class ListWords {
     private ListWords() {
     }
 
-    /** "Causey squadron (Staff, 2 Tread troop of 3); support: Barge". */
+    /** "Causey squadron (Staff, 2 Tread troop of 3 with Mast); support: Barge". */
     static String of(ForceList list, Ruling ruling) {
         String supports = entries(list.body().supports(), ruling);
         return entries(list.body().entries(), ruling) + (supports.isEmpty() ? "" : "; support: " + supports);
@@ -31,6 +31,13 @@ final class ListWords {
         String inner = entries(entry.body().entries(), ruling);
         return (entry.count() == 1 ? "" : entry.count() + " ") + ruling.title(entry.what())
                 + (several && entry.strength().isPresent() ? " of " + entry.strength().getAsInt() : "")
+                + (choice instanceof UnitView unit ? options(entry, unit) : "")
                 + (inner.isEmpty() ? "" : " (" + inner + ")");
+    }
+
+    private static String options(Entry entry, UnitView unit) {
+        List<String> words = entry.options().stream().filter(taken -> unit.options().containsKey(taken.option()))
+                .map(taken -> (taken.count() == 1 ? "" : taken.count() + " ") + unit.options().get(taken.option()).title()).toList();
+        return words.isEmpty() ? "" : " with " + PlanText.and(words);
     }
 }

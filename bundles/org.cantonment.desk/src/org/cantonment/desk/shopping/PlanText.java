@@ -26,10 +26,17 @@ import org.cantonment.stock.turnout.Turnout;
 /** The parts of a plan in words. */
 public final class PlanText {
     private final Catalogue catalogue;
+    private final List<String> people;
 
     /** @param catalogue for what people call things */
     public PlanText(Catalogue catalogue) {
+        this(catalogue, List.of());
+    }
+
+    /** @param people who orders together, by their places in the question; nobody is named where there is only one */
+    PlanText(Catalogue catalogue, List<String> people) {
         this.catalogue = catalogue;
+        this.people = List.copyOf(people);
     }
 
     /** What is bought in a stage, each order with its boxes; indented by two blanks. */
@@ -83,17 +90,24 @@ public final class PlanText {
     public List<String> builds(Plan plan, int stage) {
         List<String> words = new ArrayList<>();
         plan.buildings().stream().filter(one -> one.stage() == stage && !one.build().equals(one.part()))
-                .forEach(one -> words.add(build(one)));
+                .forEach(one -> words.add(build(one) + whose(one.person())));
+        plan.buildings().stream().filter(one -> one.stage() == stage && one.build().equals(one.part()) && people.size() > 1)
+                .forEach(one -> words.add(one.count() + " " + catalogue.title(one.part()) + whose(one.person())));
         plan.conversions().stream().filter(one -> one.stage() == stage).forEach(one -> words.add(worked(one)));
         return words;
     }
 
+<<<<<<< HEAD
+    private String whose(int person) {
+        return people.size() < 2 ? "" : ", for " + people.get(person);
+=======
     /** What is built of what is bought, a sentence without its full stop each. */
     List<String> builtOfBought(Plan plan) {
         Set<Id> parts = plan.purchases().stream().flatMap(one -> one.ware().load().frames().stream()).map(Frames::part)
                 .collect(Collectors.toSet());
         return plan.buildings().stream().filter(one -> parts.contains(one.part()) && !one.build().equals(one.part()))
                 .map(this::build).toList();
+>>>>>>> main
     }
 
     /** "1 Car frame as Crank car, glued". */

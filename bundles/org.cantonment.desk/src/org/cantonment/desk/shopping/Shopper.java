@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
@@ -26,14 +27,40 @@ import org.cantonment.stock.supply.Supply;
  * @param shelf   what he has now, loans reckoned in
  * @param aims    what is to be fielded, in order of priority
  * @param remarks whole sentences: what was taken into account, what stands in the way of a sure answer
+ * @param others  who orders together with him: boxes and postage are shared, shelves are not
  */
-public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, List<String> remarks) {
+public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, List<String> remarks, List<Shopper> others) {
     /** So many remarks of a kind are told. */
     static final int MOST_REMARKS = 5;
 
     public Shopper {
         aims = List.copyOf(aims);
         remarks = List.copyOf(remarks);
+        others = List.copyOf(others);
+    }
+
+    /** Alone. */
+    Shopper(Id player, String title, Supply shelf, List<Aim> aims, List<String> remarks) {
+        this(player, title, shelf, aims, remarks, List.of());
+    }
+
+    /** Together with others; each asks for what stands in his own lists. */
+    public Shopper with(List<Shopper> more) {
+        List<String> all = new ArrayList<>(remarks);
+        more.forEach(one -> all.addAll(one.remarks()));
+        return new Shopper(player, title, shelf, aims, all.stream().distinct().toList(), more);
+    }
+
+    /** All who order, in the order of the places in the question. */
+    public List<Shopper> people() {
+        List<Shopper> people = new ArrayList<>(List.of(this));
+        people.addAll(others);
+        return people;
+    }
+
+    /** What all of them want to field. */
+    public List<Aim> wanted() {
+        return people().stream().flatMap(one -> one.aims().stream()).toList();
     }
 
     /**
@@ -51,8 +78,7 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
 
     static Shopper of(Meanings meanings, Player player, Shops shops, List<Aim> aims, List<String> remarks) {
         String title = ListTitle.player(player.id(), meanings);
-        Supply shelf = Stores.of(meanings, shops.market().catalogue(), meanings.campaignOf(player.id())).at(AsOf.NOW)
-                .of(player.id());
+        Supply shelf = shelf(meanings, player, shops);
         List<String> all = new ArrayList<>(remarks);
         List<Shelf> own = meanings.shelves().stream().filter(one -> one.owners().contains(player.id())).toList();
         if (own.isEmpty()) {
@@ -63,8 +89,17 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
         return new Shopper(player.id(), title, shelf, aims, all);
     }
 
+    /** What a player has now, loans reckoned in. */
+    static Supply shelf(Meanings meanings, Player player, Shops shops) {
+        return Stores.of(meanings, shops.market().catalogue(), meanings.campaignOf(player.id())).at(AsOf.NOW).of(player.id());
+    }
+
     /** All that is to be fielded, in words: "Nib, rounds 1 and 2". */
     public String wants() {
+        return people().stream().map(Shopper::own).collect(Collectors.joining("; "));
+    }
+
+    private String own() {
         List<String> rounds = aims.stream().map(Aim::list).flatMap(Optional::stream).filter(list -> list.player().isPresent()
                 && list.round().isPresent()).map(list -> String.valueOf(list.round().getAsInt())).toList();
         List<String> words = new ArrayList<>();
@@ -78,11 +113,19 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
 
     /** What is to be fielded. */
     public List<Target> targets() {
-        return aims.stream().map(Aim::target).toList();
+        List<Target> targets = new ArrayList<>();
+        List<Shopper> people = people();
+        for (int person = 0; person < people.size(); person++) {
+            for (Aim aim : people.get(person).aims()) {
+                targets.add(aim.target().of(person));
+            }
+        }
+        return targets;
     }
 
     /** All of it at once, no end of money. */
     public Question question(Shops shops) {
-        return Question.of(shops.market(), shelf, targets());
+        return others.isEmpty() ? Question.of(shops.market(), shelf, targets())
+                : Question.together(shops.market(), people().stream().map(Shopper::shelf).toList(), targets());
     }
 }

@@ -19,9 +19,13 @@ import org.cantonment.rules.Verdict;
  * @param list     what is fielded; empty if there is no plan
  * @param words    the list in one line
  * @param verdict  what the judge says of it
+ * @param out      why the plan goes on without this round, in whole sentences; empty if it is in the plan
  */
 public record Step(int round, String title, OptionalInt limit, boolean composed, Optional<ForceList> list, String words,
-        Optional<Verdict> verdict) {
+        Optional<Verdict> verdict, List<String> out) {
+    public Step {
+        out = List.copyOf(out);
+    }
 
     /** What makes the list not legal. */
     public List<Finding> breaches() {

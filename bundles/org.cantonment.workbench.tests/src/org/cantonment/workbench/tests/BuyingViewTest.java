@@ -223,6 +223,21 @@ class BuyingViewTest {
         assertFalse(view.rows().isEmpty(), view.heading());
     }
 
+    /** Three rounds: the cars and ten foot first, nothing for the second, ten foot for the third. */
+    @Test
+    void theGrowthPlanOpensIntoRounds() {
+        Button growth = button("&Growth plan");
+        growth.setSelection(true);
+        growth.notifyListeners(SWT.Selection, new Event());
+        Screen.until("a plan in rounds", () -> money("Growth plan").equals("32.00 EUR"));
+        assertEquals("22.00 EUR", money("Round 1"));
+        assertEquals("0.00 EUR", money("Round 2"));
+        assertTrue(row("Round 3").asText().contains("From The works\t10.00 EUR"), row("Round 3").asText());
+        Screen.picture("growth-light");
+        theme(ThemeHandler.DARK);
+        Screen.picture("growth-dark");
+    }
+
     @Test
     void whatIsTypedIsAskedAboutAsItIs() {
         OpenBook list = campaign.open("ombra-3.list");

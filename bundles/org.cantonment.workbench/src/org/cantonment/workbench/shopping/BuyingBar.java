@@ -39,6 +39,7 @@ final class BuyingBar {
     private final Text budget;
     private final Text day;
     private final Combo box;
+    private final Button growth;
     private Optional<Id> whose = Optional.empty();
     private List<Choice> choices = List.of();
     private List<Choice> boxes = List.of();
@@ -49,7 +50,7 @@ final class BuyingBar {
         this.changed = changed;
         Composite line = new Composite(parent, SWT.NONE);
         line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        GridLayout layout = new GridLayout(8, false);
+        GridLayout layout = new GridLayout(9, false);
         layout.marginHeight = 0;
         layout.marginWidth = 4;
         line.setLayout(layout);
@@ -71,6 +72,10 @@ final class BuyingBar {
         box.select(0);
         box.setLayoutData(width(34 * letter));
         box.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
+        growth = new Button(line, SWT.CHECK);
+        growth.setText("&Growth plan");
+        growth.setToolTipText("What to buy before which round; the budget is then what each round has.");
+        growth.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
         name();
     }
 
@@ -115,7 +120,7 @@ final class BuyingBar {
         Optional<Id> what = box.getSelectionIndex() < 1 ? Optional.empty()
                 : Optional.of(Id.of(boxes.get(box.getSelectionIndex() - 1).word()));
         List<String> words = choices.stream().map(Choice::word).filter(chosen::contains).toList();
-        return Optional.of(new Wish(Errand.of(words, on), budget.getText(), next, what));
+        return Optional.of(new Wish(Errand.of(words, on), budget.getText(), next, what, growth.getSelection()));
     }
 
     /** Offers what can be chosen; a choice is kept as long as it is the same player's. */

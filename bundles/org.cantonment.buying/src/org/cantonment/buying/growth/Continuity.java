@@ -1,0 +1,159 @@
+package org.cantonment.buying.growth;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.cantonment.buying.growth.Draft.Side;
+import org.cantonment.domain.expression.Quantity;
+import org.cantonment.domain.finding.Severity;
+import org.cantonment.rules.view.AlwaysView;
+import org.cantonment.rules.view.Formula;
+import org.cantonment.rules.view.KeepView;
+import org.cantonment.rules.view.LimitLine;
+import org.cantonment.rules.view.Ruling;
+import org.cantonment.rules.view.UnitView;
+
+/** Lists that go on from the list before: all of it, or all but a few, as far as it may still be taken. */
+final class Continuity {
+
+    private static final int EARLIER = 12;
+    private static final int STARTS = 160;
+
+    private final Brief brief;
+
+    Continuity(Brief brief) {
+        this.brief = brief;
+    }
+
+    /** Whether a list that does not go on from the one before may be refused for it. */
+    static boolean asked(Ruling ruling) {
+        return ruling.limits().stream().filter(limit -> limit.severity() == Severity.BREACH)
+                .flatMap(limit -> limit.lines().stream()).anyMatch(Continuity::looksBack);
+    }
+
+    private static boolean looksBack(LimitLine line) {
+        return line instanceof KeepView || line instanceof AlwaysView always && looksBack(always.formula());
+    }
+
+    private static boolean looksBack(Formula formula) {
+        return formula.said() instanceof Quantity some && (some.in() == Quantity.Stretch.LIST_BEFORE
+                || some.measure().ordinal() >= Quantity.Measure.KEPT.ordinal())
+                || formula.parts().stream().anyMatch(Continuity::looksBack);
+    }
+
+    private int changes() {
+        return brief.ruling().limits().stream().flatMap(limit -> limit.lines().stream()).filter(KeepView.class::isInstance)
+                .mapToInt(line -> ((KeepView) line).keep().changes()).min().orElse(2);
+    }
+
+    /** Drafts to begin with: earlier ones, and the same with one or two units fewer where the rules let them go. */
+    List<Draft> starts(List<Draft> earlier) {
+        Map<String, Draft> starts = new LinkedHashMap<>();
+        List<Draft> level = new ArrayList<>();
+        earlier.stream().limit(EARLIER).map(this::renewed).forEach(level::add);
+        level.forEach(one -> starts.putIfAbsent(one.key(), one));
+        for (int changed = 0; changed < Math.min(2, changes()); changed++) {
+            List<Draft> fewer = new ArrayList<>();
+            for (Draft one : level) {
+                for (Draft less : less(one)) {
+                    if (starts.size() < STARTS && starts.putIfAbsent(less.key(), less) == null) {
+                        fewer.add(less);
+                    }
+                }
+            }
+            level = fewer;
+        }
+        return List.copyOf(starts.values());
+    }
+
+    /** The cards as they stand now: units that are gone make room for those that took their place, or for nobody. */
+    private Draft renewed(Draft draft) {
+        List<Troop> troops = new ArrayList<>();
+        for (Troop troop : draft.troops()) {
+            List<Troop.Fill> fills = new ArrayList<>();
+            for (Troop.Fill fill : troop.fills()) {
+                List<Taking> units = fill.units().stream().map(this::renewed).flatMap(Optional::stream).toList();
+                int gone = fill.units().size() - units.size();
+                fills.add(fill.count() == gone ? Troop.Fill.NONE : new Troop.Fill(fill.room(), fill.count() - gone, units));
+            }
+            troops.add(new Troop(troop.of(), troop.parent(), fills));
+        }
+        List<Side> sides = new ArrayList<>();
+        draft.sides().forEach(side -> renewed(side.taking()).ifPresent(one -> sides.add(new Side(side.support(), side.room(), one))));
+        return new Draft(troops, sides, draft.load(), draft.have());
+    }
+
+    private Optional<Taking> renewed(Taking taking) {
+        if (!(brief.ruling().choice(taking.unit().id()) instanceof UnitView unit)) {
+            return Optional.empty();
+        }
+        Optional<UnitView> now = unit.permission().allowed() ? Optional.of(unit)
+                : unit.successor().map(next -> brief.ruling().choice(next.unit())).filter(UnitView.class::isInstance)
+                        .map(UnitView.class::cast).filter(next -> next.permission().allowed());
+        return now.map(one -> one.index() == taking.unit().index() && one.step(taking.strength()) != null
+                && one.options().keySet().containsAll(taking.options().keySet())
+                        ? new Taking(one, taking.strength(), taking.options())
+                        : Taking.of(one, one.nearestStrength(taking.strength())));
+    }
+
+    private static List<Draft> less(Draft draft) {
+        List<Draft> all = new ArrayList<>();
+        for (int t = 0; t < draft.troops().size(); t++) {
+            Troop troop = draft.troops().get(t);
+            for (int b = 0; b < troop.fills().size(); b++) {
+                Troop.Fill fill = troop.fills().get(b);
+                for (int u = 0; u < fill.units().size(); u++) {
+                    List<Taking> units = new ArrayList<>(fill.units());
+                    units.remove(u);
+                    List<Troop.Fill> fills = new ArrayList<>(troop.fills());
+                    fills.set(b, fill.count() == 1 ? Troop.Fill.NONE : new Troop.Fill(fill.room(), fill.count() - 1, units));
+                    List<Troop> troops = new ArrayList<>(draft.troops());
+                    troops.set(t, new Troop(troop.of(), troop.parent(), fills));
+                    all.add(new Draft(empty(troops, t) ? without(troops, t) : troops, draft.sides(), draft.load(), draft.have()));
+                }
+            }
+        }
+        for (int s = 0; s < draft.sides().size(); s++) {
+            List<Side> sides = new ArrayList<>(draft.sides());
+            sides.remove(s);
+            all.add(new Draft(draft.troops(), sides, draft.load(), draft.have()));
+        }
+        return all;
+    }
+
+    private static boolean empty(List<Troop> troops, int t) {
+        return troops.get(t).fills().stream().allMatch(fill -> fill.count() == 0);
+    }
+
+    /** The same without a formation, and without its place in the one that it stood in. */
+    private static List<Troop> without(List<Troop> troops, int gone) {
+        List<Troop> left = new ArrayList<>();
+        for (int t = 0; t < troops.size(); t++) {
+            Troop troop = troops.get(t);
+            List<Troop.Fill> fills = new ArrayList<>(troop.fills());
+            if (t == troops.get(gone).parent()) {
+                int billet = place(troop, troops.get(gone));
+                Troop.Fill fill = fills.get(billet);
+                fills.set(billet, fill.count() == 1 ? Troop.Fill.NONE : new Troop.Fill(fill.room(), fill.count() - 1, fill.units()));
+            }
+            if (t != gone) {
+                left.add(new Troop(troop.of(), troop.parent() > gone ? troop.parent() - 1 : troop.parent(), fills));
+            }
+        }
+        return left;
+    }
+
+    private static int place(Troop parent, Troop child) {
+        for (int b = 0; b < parent.fills().size(); b++) {
+            Troop.Fill fill = parent.fills().get(b);
+            if (fill.count() > fill.units().size()
+                    && parent.of().billets().get(b).rooms().get(fill.room()).of().takes(child.of().index())) {
+                return b;
+            }
+        }
+        throw new IllegalStateException(child.of().title() + " stands nowhere in " + parent.of().title());
+    }
+}
