@@ -97,17 +97,16 @@ public final class PlanText {
         return words;
     }
 
-<<<<<<< HEAD
     private String whose(int person) {
         return people.size() < 2 ? "" : ", for " + people.get(person);
-=======
+    }
+
     /** What is built of what is bought, a sentence without its full stop each. */
     List<String> builtOfBought(Plan plan) {
         Set<Id> parts = plan.purchases().stream().flatMap(one -> one.ware().load().frames().stream()).map(Frames::part)
                 .collect(Collectors.toSet());
         return plan.buildings().stream().filter(one -> parts.contains(one.part()) && !one.build().equals(one.part()))
                 .map(this::build).toList();
->>>>>>> main
     }
 
     /** "1 Car frame as Crank car, glued". */
