@@ -1,7 +1,6 @@
 package org.cantonment.desk.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;

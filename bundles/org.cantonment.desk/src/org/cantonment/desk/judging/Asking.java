@@ -19,7 +19,6 @@ import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.rules.guest.Circumstances;
 import org.cantonment.rules.guest.Guests;
 import org.cantonment.rules.guest.Guests.Said;
-import org.cantonment.rules.guest.KnownCheck;
 
 /**
  * Asks the checks that campaigns turn on, and keeps what they said: one is asked about a list again only if something that

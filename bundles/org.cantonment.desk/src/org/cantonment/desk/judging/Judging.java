@@ -13,13 +13,11 @@ import java.util.function.Predicate;
 
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
-import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Advice;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
-import org.cantonment.domain.rules.RuleSet;
 import org.cantonment.rules.Judge;
 import org.cantonment.rules.Verdict;
 import org.cantonment.rules.change.Mending;

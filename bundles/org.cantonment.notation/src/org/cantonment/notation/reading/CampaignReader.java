@@ -13,7 +13,6 @@ import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.model.book.Book;
-import org.cantonment.model.book.Line;
 import org.cantonment.model.campaign.CampaignPackage;
 import org.cantonment.model.campaign.WeekBook;
 import org.cantonment.notation.form.Codes;

@@ -17,7 +17,6 @@ import org.cantonment.domain.finding.SetStrength;
 import org.cantonment.domain.finding.Unpin;
 import org.cantonment.rules.muster.Billeting;
 import org.cantonment.rules.muster.Node;
-import org.cantonment.rules.view.BilletView;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.FormationView;
 import org.cantonment.rules.view.Room;

@@ -13,7 +13,6 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.turnout.Instance.Arc;
 import org.cantonment.stock.turnout.Instance.Lump;
-import org.cantonment.stock.turnout.Reason.Block;
 import org.cantonment.stock.turnout.Reason.Case;
 import org.cantonment.stock.turnout.Reason.InFrames;
 import org.cantonment.stock.turnout.Reason.OneMeaning;
