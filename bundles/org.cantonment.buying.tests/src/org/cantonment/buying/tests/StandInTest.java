@@ -7,6 +7,7 @@ import static org.cantonment.buying.tests.Shop.shelf;
 import static org.cantonment.buying.tests.Shop.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -139,5 +140,22 @@ class StandInTest {
         assertEquals("1 Wardens", text(plan(shop, shelf("7 Captain"), needs, facts)));
         assertEquals("6 Wardens", text(plan(shop, shelf("3 Captain, 1 Standard"), "3 Captain, 3 Horn, 4 Standard", facts)));
         assertEquals(eur("0.00"), plan(shop, shelf("7 Captain"), needs, kindred()).total());
+    }
+
+    /** What one list asks for and another one as well is there once, also where each type has one meaning. */
+    @Test
+    void aThousandListsOfOneMeaning() {
+        Shop shop = new Shop().family("Cars", "Crank", "Pike", "Tread").box("Cranks", "4 Crank", "20.00")
+                .box("Pikes", "4 Pike", "24.00").box("Treads", "3 Tread", "21.00");
+        Fact[] facts = {kindred(), new OneTable(CARD.line(3), Validity.ALWAYS)};
+        List<Target> lists = new ArrayList<>();
+        for (int i = 0; i < 1000; i++) {
+            lists.add(Target.now(Id.of("L" + i), "L" + i, needs((1 + i % 30) + " Crank, " + (1 + i % 7) + " Pike"),
+                    shop.allowance(facts)));
+        }
+        Plan all = Shop.ask(Question.of(shop.market(), Supply.NONE, lists)).plan().orElseThrow();
+        Plan greatest = plan(shop, Supply.NONE, "30 Crank, 7 Pike", facts);
+        assertEquals(greatest.total(), all.total());
+        assertEquals(text(greatest), text(all));
     }
 }

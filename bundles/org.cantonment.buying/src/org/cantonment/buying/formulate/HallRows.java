@@ -155,32 +155,29 @@ final class HallRows {
             Formulation.Supplying there = there(node);
             maker.atLeast(there.sum().add(-1, needed), -there.own());
         }));
-        for (int i = 0; i < tangles.size(); i++) {
-            if (!covered(i)) {
-                Tangle tangle = tangles.get(i);
-                int column = choices.column(tangle.number());
-                if (!new MeaningRows(formulation, maker, tangle, column).add()) {
-                    new FlowRows(formulation, maker, tangle.number(), column, tangle.wants(), tangle.groups()).add();
-                }
+        for (Tangle tangle : uncovered()) {
+            int column = choices.column(tangle.number());
+            if (!new MeaningRows(formulation, maker, tangle, column).add()) {
+                new FlowRows(formulation, maker, tangle.number(), column, tangle.wants(), tangle.groups()).add();
             }
         }
     }
 
-    /** Whether the same is asked for by another tangle; of two that ask for the same the first stays. */
-    private boolean covered(int i) {
-        Tangle one = tangles.get(i);
-        if (choices.column(one.number()) != Formulation.NONE || one.sets().stream().flatMap(Set::stream)
-                .anyMatch(formulation::builtAnew)) {
-            return false;
-        }
-        for (int k = 0; k < tangles.size(); k++) {
-            Tangle other = tangles.get(k);
-            if (k != i && choices.column(other.number()) == Formulation.NONE && other.covers(one)
-                    && (k < i || !one.covers(other))) {
-                return true;
+    /** The tangles without those that ask for no more than another one; of two that ask for the same the first stays. */
+    private List<Tangle> uncovered() {
+        List<Tangle> all = new ArrayList<>();
+        List<Tangle> greatest = new ArrayList<>();
+        for (Tangle one : tangles) {
+            if (choices.column(one.number()) != Formulation.NONE
+                    || one.sets().stream().flatMap(Set::stream).anyMatch(formulation::builtAnew)) {
+                all.add(one);
+            } else if (greatest.stream().noneMatch(other -> other.covers(one))) {
+                greatest.removeIf(one::covers);
+                greatest.add(one);
             }
         }
-        return false;
+        all.addAll(greatest);
+        return all;
     }
 
     private Formulation.Supplying there(Node node) {

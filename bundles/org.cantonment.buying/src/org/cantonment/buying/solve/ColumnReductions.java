@@ -93,6 +93,9 @@ final class ColumnReductions {
             }
         }
         for (int k : live) {
+            if (draft.cancel.cancelled()) {
+                return;
+            }
             List<Integer> others = candidates(k, at);
             for (int j : others) {
                 if (j != k && !draft.fixed(j) && draft.upper[j] >= useful[j] && betters(j, k)) {

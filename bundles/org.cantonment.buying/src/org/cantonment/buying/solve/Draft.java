@@ -3,11 +3,15 @@ package org.cantonment.buying.solve;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cantonment.domain.common.CancelToken;
+
 /** A programme while it is being reduced: its bounds move, its rows change and go; columns are fixed, never taken out. */
 final class Draft {
 
     final Programme programme;
     final Liking liking;
+    /** After which it is left as far as it has come. */
+    final CancelToken cancel;
     final int n;
     final long[] lower;
     final long[] upper;
@@ -22,7 +26,8 @@ final class Draft {
     record Substitute(int column, Row row, long most) {
     }
 
-    Draft(Programme programme, Preference preference) {
+    Draft(Programme programme, Preference preference, CancelToken cancel) {
+        this.cancel = cancel;
         this.programme = programme;
         liking = new Liking(programme, preference);
         gone = new boolean[programme.columns().size()];

@@ -29,7 +29,7 @@ record Reduction(boolean impossible, long[] fixed, List<Part> parts, List<Draft.
      * @param cancel after which it is left as far as it has come
      */
     static Reduction of(Programme programme, Preference preference, CancelToken cancel) {
-        Draft draft = new Draft(programme, preference);
+        Draft draft = new Draft(programme, preference, cancel);
         draft.changed = true;
         for (int round = 0; round < ROUNDS && draft.changed && !draft.impossible && !cancel.cancelled(); round++) {
             draft.changed = false;

@@ -15,7 +15,7 @@ final class RowReductions {
     }
 
     static void apply(Draft draft) {
-        for (int i = draft.rows.size() - 1; i >= 0 && !draft.impossible; i--) {
+        for (int i = draft.rows.size() - 1; i >= 0 && !draft.impossible && !draft.cancel.cancelled(); i--) {
             Row row = draft.rows.get(i);
             tighten(draft, row);
             if (draft.impossible) {
@@ -114,7 +114,7 @@ final class RowReductions {
             }
         }
         boolean[] gone = new boolean[m];
-        for (int i = 0; i < m; i++) {
+        for (int i = 0; i < m && !draft.cancel.cancelled(); i++) {
             for (int k = 0; k < m && !gone[i]; k++) {
                 gone[i] = i != k && !gone[k] && (marks[k] & ~marks[i]) == 0
                         && follows(draft, draft.rows.get(i), draft.rows.get(k));

@@ -28,7 +28,7 @@ final class Substitution {
     static void apply(Draft draft) {
         Substitution all = new Substitution(draft);
         for (int j = 0; j < draft.n; j++) {
-            if (!draft.fixed(j) && draft.liking.indifferent(j)) {
+            if (!draft.fixed(j) && draft.liking.indifferent(j) && !draft.cancel.cancelled()) {
                 all.look(j);
             }
         }

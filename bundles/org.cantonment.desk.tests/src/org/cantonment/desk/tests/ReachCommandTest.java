@@ -170,7 +170,8 @@ class ReachCommandTest {
         assertEquals(List.of(), boxes.check(JsonParser.parseString(Shell.in(folder, "reach", "Ombra", "--boxes", "--json",
                 "--on", "2031-07-01").out())));
         String reply = Shell.in(folder, "reach", "Ombra", "--reply").out();
-        assertTrue(reply.length() < 500 && reply.contains("5 pieces or 54.00 EUR away: 5 Tank"), reply);
+        assertTrue(reply.length() < 500 && reply.startsWith("Ombra: 2 of 6 formations can be fielded now. Now: Tank company."
+                + " Regiment, The Reed Year: 5 pieces or 54.00 EUR away: 5 Tank."), reply);
         assertTrue(Shell.in(folder, "reach", "Ombra", "--boxes", "--reply").out().length() < 500);
     }
 

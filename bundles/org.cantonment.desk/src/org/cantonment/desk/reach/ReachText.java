@@ -1,7 +1,9 @@
 package org.cantonment.desk.reach;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.desk.reach.ReachRow.Filled;
@@ -57,11 +59,17 @@ public final class ReachText {
         filled.price().ifPresent(price -> lines.add(INDENT + price.words()));
     }
 
-    /** The answer for a chat: what can be fielded now, then what is nearest. */
+    /** The answer for a chat: what can be fielded now, with the eras if not in all; then what is nearest. */
     public String reply() {
+        List<ReachRow> rows = answer.rows().stream().filter(row -> !now(row)).toList();
+        List<String> now = nowInWords();
         StringBuilder text = new StringBuilder(heading());
+        if (!now.isEmpty()) {
+            String all = " Now: " + String.join(", ", now) + '.';
+            text.append(all.length() < TurnoutText.REPLY / 2 ? all : "");
+        }
         int left = 0;
-        for (ReachRow row : answer.rows()) {
+        for (ReachRow row : rows) {
             String line = " " + row.title() + ", " + row.eraTitle() + ": "
                     + row.least().map(ReachText::nearest).orElse(NO_UNIT) + '.';
             if (left > 0 || text.length() + line.length() >= TurnoutText.REPLY - " And 999 more.".length()) {
@@ -71,6 +79,19 @@ public final class ReachText {
             }
         }
         return left == 0 ? text.toString() : text + " And " + left + " more.";
+    }
+
+    private static boolean now(ReachRow row) {
+        return row.least().filter(least -> least.lacking() == 0).isPresent();
+    }
+
+    private List<String> nowInWords() {
+        Map<String, List<String>> eras = new LinkedHashMap<>();
+        answer.rows().stream().filter(ReachText::now).forEach(row ->
+                eras.computeIfAbsent(row.title(), title -> new ArrayList<>()).add(row.eraTitle()));
+        long all = answer.rows().stream().map(ReachRow::era).distinct().count();
+        return eras.entrySet().stream().map(one -> one.getKey() + (one.getValue().size() == all ? ""
+                : " (" + String.join(", ", one.getValue()) + ")")).toList();
     }
 
     private static String nearest(Filled filled) {
