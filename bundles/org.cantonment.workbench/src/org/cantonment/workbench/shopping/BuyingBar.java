@@ -58,7 +58,7 @@ final class BuyingBar {
         label(line, "For:");
         lists = new Button(line, SWT.PUSH);
         lists.setToolTipText("The lists that are to be fielded, in the order of their rounds.");
-        lists.setLayoutData(width(24 * letter));
+        lists.setLayoutData(width(27 * letter));
         menu = new Menu(lists);
         lists.setMenu(menu);
         lists.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> menu.setVisible(true)));
@@ -70,7 +70,7 @@ final class BuyingBar {
         box = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
         box.setItems(NO_BOX);
         box.select(0);
-        box.setLayoutData(width(34 * letter));
+        box.setLayoutData(width(22 * letter));
         box.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
         growth = new Button(line, SWT.CHECK);
         growth.setText("&Growth plan");
