@@ -86,7 +86,7 @@ public final class TurnoutRows {
         }
         int lacking = need.count() - answer.turnout().filled(need);
         if (lacking > 0) {
-            parts.add(new Row(List.of(wanted(need), lacking + " of " + need.count(), "nobody", "", lacking + " short"), true,
+            parts.add(new Row(List.of(wanted(need), "0 of " + lacking, "nobody", "", lacking + " short"), true,
                     List.of()));
         }
         return parts;

@@ -29,7 +29,7 @@ public final class ReachView extends BookView {
 
     /** For the platform. */
     public ReachView() {
-        super(ID, Columns.of(ReachRows.COLUMNS, 30, 20, 18, 18, 16, 60), NOTHING);
+        super(ID, Columns.of(ReachRows.COLUMNS, 30, 20, 18, 18, 22, 60), NOTHING);
     }
 
     @Override

@@ -23,7 +23,7 @@ public final class BuyingView extends AnswerView {
     /** The id of the view. */
     public static final String ID = "org.cantonment.workbench.buying";
 
-    private static final List<Column> COLUMNS = List.of(new Column(BuyRows.COLUMNS.get(0), 34),
+    private static final List<Column> COLUMNS = List.of(new Column(BuyRows.COLUMNS.get(0), 42),
             new Column(BuyRows.COLUMNS.get(1), 14), new Column(BuyRows.COLUMNS.get(2), 90));
 
     private BuyingSource source;
