@@ -41,7 +41,7 @@ import org.cantonment.domain.rules.Turns;
 import org.cantonment.domain.shelf.Holding;
 
 /**
- * An errand as plainly as it can be put, for CP-SAT of OR-Tools: a number for each box and for each way of building, and for
+ * An errand as plainly as it can be put, for CP-SAT and SCIP of OR-Tools: a number for each box and for each way of building, and for
  * each list a number for each type at each need. Boxes with caps are told apart one by one.
  */
 public final class NaiveModel {
@@ -67,7 +67,14 @@ public final class NaiveModel {
         return new NaiveModel(errand).solve(seconds);
     }
 
-    private OptionalLong solve(double seconds) {
+    /** The same by SCIP. */
+    public static OptionalLong scip(Errand errand, long milliseconds) {
+        NaiveModel naive = new NaiveModel(errand);
+        naive.write();
+        return ScipOfModel.solve(naive.model.model(), milliseconds);
+    }
+
+    private void write() {
         for (Piece piece : errand.range().pieces()) {
             supply.put(piece.id(), LinearExpr.newBuilder());
             piece.family().ifPresent(family -> familyOf.put(piece.id(), family));
@@ -93,6 +100,10 @@ public final class NaiveModel {
             field(l);
         }
         model.minimize(cost);
+    }
+
+    private OptionalLong solve(double seconds) {
+        write();
         CpSolver solver = new CpSolver();
         solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
         CpSolverStatus status = solver.solve(model);
@@ -128,8 +139,11 @@ public final class NaiveModel {
     private void order(Seller seller) {
         LinearExprBuilder goods = LinearExpr.newBuilder();
         LinearExprBuilder boxes = LinearExpr.newBuilder();
+        long dearest = 0;
         for (Offer offer : seller.offers()) {
-            IntVar count = model.newIntVar(0, Math.min(MOST, offer.count().orElse(MOST)), offer.id() + "");
+            int most = Math.min(MOST, offer.count().orElse(MOST));
+            IntVar count = model.newIntVar(0, most, offer.id() + "");
+            dearest += most * offer.money().getAmountMinorLong();
             goods.addTerm(count, offer.money().getAmountMinorLong());
             boxes.addTerm(count, 1);
             open(box(offer.box()), count);
@@ -153,7 +167,7 @@ public final class NaiveModel {
             BoolVar given = model.newBoolVar("given");
             discount.from().ifPresent(from ->
                     model.addGreaterOrEqual(goods, from.getAmountMinorLong()).onlyEnforceIf(given));
-            IntVar off = model.newIntVar(0, 10_000_000, "off");
+            IntVar off = model.newIntVar(0, dearest * discount.percent() / 100, "off");
             LinearExprBuilder hundredfold = LinearExpr.newBuilder().addTerm(off, 100);
             model.addLessOrEqual(hundredfold, LinearExpr.newBuilder().addTerm(LinearExpr.affine(goods, 1, 0),
                     discount.percent())).onlyEnforceIf(given);

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
- * Buying plans beside CP-SAT of OR-Tools, on errands drawn from fixed seeds: the same least cost, and none where there is
- * none.
+ * Buying plans beside CP-SAT and SCIP of OR-Tools, on errands drawn from fixed seeds: the same least cost, and none where
+ * there is none.
  */
 class BuyingReferenceTest {
 
@@ -40,6 +40,7 @@ class BuyingReferenceTest {
         for (long seed = 0; seed < seeds; seed++) {
             Errand errand = Errands.small(seed);
             OptionalLong optimum = NaiveModel.solve(errand, 60);
+            assertEquals(optimum, NaiveModel.scip(errand, 60_000), "CP-SAT and SCIP, seed " + seed);
             Answer answer = Planner.plan(errand.question(), CurrencyUnit.EUR, CancelToken.NEVER, Progress.SILENT);
             assertEquals(optimum.isEmpty(), answer.impossible(), "seed " + seed);
             if (optimum.isPresent()) {
