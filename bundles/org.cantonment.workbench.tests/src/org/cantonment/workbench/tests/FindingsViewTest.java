@@ -118,6 +118,20 @@ class FindingsViewTest {
     }
 
     @Test
+    void selectingAllMeansTheWordsWhileTheyAreTyped() {
+        var selectAll = view.getViewSite().getActionBars().getGlobalActionHandler("selectAll");
+        words().setText("ombra");
+        words().setFocus();
+        selectAll.run();
+        assertEquals("ombra", words().getSelectionText());
+        words().setText("");
+        Screen.until("all again", () -> view.rows().size() == 3);
+        table().setFocus();
+        selectAll.run();
+        assertEquals(3, table().getSelectionCount());
+    }
+
+    @Test
     void aThemeCanChangeAfterTheTableHasShrunk() {
         words().setText("Note");
         Screen.until("one row", () -> view.rows().size() == 1);

@@ -1,6 +1,7 @@
 package org.cantonment.workbench.findings;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 import org.cantonment.editor.text.Places;
@@ -16,6 +17,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
@@ -51,10 +53,22 @@ public final class FindingsView extends ViewPart {
         table = new FindingsTable(area, column -> source.ask(source.query().sorted(column)));
         table.table().addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> openSelected()));
         fillMenu();
-        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
+        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(),
+                action("Copy", where(Text::copy, () -> copy(true))));
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.SELECT_ALL.getId(),
-                action("Select all", () -> table.table().selectAll()));
+                action("Select all", where(Text::selectAll, () -> table.table().selectAll())));
         source = new FindingRows(shown -> parent.getDisplay().asyncExec(() -> show(shown)));
+    }
+
+    /** Does one thing to the words that are looked for while they are typed, and another everywhere else. */
+    private Runnable where(Consumer<Text> typing, Runnable elsewhere) {
+        return () -> {
+            if (filter.words().isFocusControl()) {
+                typing.accept(filter.words());
+            } else {
+                elsewhere.run();
+            }
+        };
     }
 
     private void fillMenu() {
