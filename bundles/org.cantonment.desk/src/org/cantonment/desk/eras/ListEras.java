@@ -137,8 +137,8 @@ public record ListEras(ForceList list, String title, Owned owned, List<String> u
             if (byRules != null && byRules.best().filter(best -> !best.legal()).isEmpty()) {
                 return Optional.of(byRules);
             }
-            Changes agreed = changes(fielding, answer -> told(answer).legal(), MOST_ASKED);
-            return agreed.best().filter(ChangeAnswer::legal).isPresent() ? Optional.of(agreed) : Optional.ofNullable(byRules);
+            Changes agreed = changes(fielding, answer -> objections(answer).isEmpty(), MOST_ASKED);
+            return agreed.best().isPresent() ? Optional.of(agreed) : Optional.ofNullable(byRules);
         }
 
         private Changes changes(Fielding fielding, Predicate<Answer> agreed, int most) {
@@ -149,7 +149,11 @@ public record ListEras(ForceList list, String title, Owned owned, List<String> u
 
         private ChangeAnswer told(Answer answer) {
             return new ChangeAnswer(Difference.between(list, answer.after(), before, now), answer.moved(), answer.units(),
-                    answer.after(), answer.verdict(), objections(cases.apply(answer.after()), answer.verdict()));
+                    answer.after(), answer.verdict(), objections(answer));
+        }
+
+        private List<Objection> objections(Answer answer) {
+            return objections(cases.apply(answer.after()), answer.verdict());
         }
     }
 }

@@ -69,11 +69,6 @@ public final class Allowance {
         return conversions;
     }
 
-    /** The same, but nothing is worked over. */
-    public Allowance withoutConversions() {
-        return new Allowance(level, lines, List.of(), oneTable);
-    }
-
     /** Whether a type that stands for itself stands for nothing else that evening. */
     public boolean oneTable() {
         return oneTable;

@@ -152,21 +152,6 @@ public final class Depot {
         return List.copyOf(classes.values());
     }
 
-    /**
-     * How many pieces are short at the least: exact where a flow tells; where handfuls, conversions or meanings must be
-     * searched, no turnout lacks less, but it may lack more.
-     *
-     * @throws org.cantonment.domain.common.Cancelled if the token says so
-     */
-    public int leastLacking(List<Requirement> needs, CancelToken cancel) {
-        int lacking = 0;
-        for (Instance in : InstanceMaker.of(store, classes(needs))) {
-            cancel.check();
-            lacking += in.needed() - Network.of(in, State.root(in), false).filled();
-        }
-        return lacking;
-    }
-
     /** The types there are or could be, of which any may fill one of these needs. */
     public Set<Id> usable(List<Requirement> needs) {
         Set<Id> usable = new TreeSet<>();

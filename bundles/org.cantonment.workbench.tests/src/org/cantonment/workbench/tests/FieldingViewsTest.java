@@ -8,10 +8,12 @@ import java.util.List;
 import org.cantonment.workbench.ThemeHandler;
 import org.cantonment.workbench.fielding.ReachView;
 import org.cantonment.workbench.fielding.TurnoutView;
+import org.cantonment.workbench.findings.FindingsView;
 import org.cantonment.workbench.tests.driver.Campaign;
 import org.cantonment.workbench.tests.driver.OpenBook;
 import org.cantonment.workbench.tests.driver.Screen;
 import org.cantonment.workbench.tests.driver.Widgets;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
@@ -92,6 +94,21 @@ class FieldingViewsTest {
         OpenBook list = campaign.open("ombra-4.list");
         Screen.until("who stands where", () -> turnout.rows().size() >= 2);
         return list;
+    }
+
+    @Test
+    void behindAnotherTabNothingIsReckonedAndThenWhatIsTrueIsShown() throws PartInitException {
+        OpenBook list = openList();
+        FindingsView findings = (FindingsView) Campaign.page().showView(FindingsView.ID);
+        Screen.until("the turnout is out of sight", () -> !Campaign.page().isPartVisible(turnout));
+        list.caretBehind(". Survey");
+        list.type("or");
+        Screen.until("nobody knows a Surveyor", () -> findings.rows().stream().anyMatch(row -> row.message().contains("Surveyor")));
+        assertEquals(0, Job.getJobManager().find(TurnoutView.ID).length);
+        assertEquals("Survey", turnout.rows().get(1).cells().get(0));
+        Campaign.page().showView(TurnoutView.ID);
+        Screen.until("the survey is gone", () -> turnout.rows().stream().noneMatch(row -> row.cells().get(0).equals("Survey")));
+        assertEquals("4 of 4", turnout.rows().get(0).cells().get(1));
     }
 
     @Test

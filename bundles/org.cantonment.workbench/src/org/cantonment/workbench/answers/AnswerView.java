@@ -16,6 +16,8 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.ide.ResourceUtil;
 import org.eclipse.ui.part.ViewPart;
 
@@ -28,7 +30,24 @@ public abstract class AnswerView extends ViewPart {
     private static final Set<String> ENDINGS = Set.of("list", "shelf");
 
     private final EditorWatch editors = new EditorWatch(this::edited);
+    private final IPartListener2 sight = new IPartListener2() {
+        @Override
+        public void partVisible(IWorkbenchPartReference part) {
+            if (part.getPart(false) == AnswerView.this && !seen) {
+                seen = true;
+                wake();
+            }
+        }
+
+        @Override
+        public void partHidden(IWorkbenchPartReference part) {
+            if (part.getPart(false) == AnswerView.this) {
+                seen = false;
+            }
+        }
+    };
     private final List<Column> columns;
+    private volatile boolean seen = true;
     private AnswerTree tree;
     private TopLine line;
 
@@ -80,8 +99,9 @@ public abstract class AnswerView extends ViewPart {
      */
     protected abstract void begin(Composite parent);
 
-    /** Tells from now on, and at once, which list or shelf is edited. */
+    /** Tells from now on, and at once, which list or shelf is edited, and when the view comes to sight again. */
     protected final void watchEditors() {
+        getSite().getPage().addPartListener(sight);
         getSite().getPage().addPartListener(editors);
         edited(getSite().getPage().getActiveEditor());
     }
@@ -101,6 +121,16 @@ public abstract class AnswerView extends ViewPart {
      * @param file its file; null once the last editor is closed
      */
     protected void edited(IFile file) {
+        // nothing
+    }
+
+    /** Whether anybody can see the view; any thread may ask. Behind another tab there is nothing to be reckoned for it. */
+    protected final boolean seen() {
+        return seen;
+    }
+
+    /** The view came to sight again: what was left undone meanwhile is done now. */
+    protected void wake() {
         // nothing
     }
 
@@ -158,6 +188,7 @@ public abstract class AnswerView extends ViewPart {
 
     @Override
     public void dispose() {
+        getSite().getPage().removePartListener(sight);
         getSite().getPage().removePartListener(editors);
         super.dispose();
     }

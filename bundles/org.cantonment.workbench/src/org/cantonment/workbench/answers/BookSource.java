@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -33,6 +34,7 @@ final class BookSource {
 
     private final Question question;
     private final String nothing;
+    private final BooleanSupplier seen;
     private final Consumer<BookAnswer> taker;
     private final Runnable documents = this::changed;
     private final Job job;
@@ -48,9 +50,12 @@ final class BookSource {
      *
      * @param name what the job is called
      * @param nothing what is said where there is nothing to ask about
+     * @param seen whether anybody sees the answers; else nothing is looked at
      * @param taker called on the job's thread
      */
-    BookSource(String name, String nothing, Object family, Question question, Consumer<BookAnswer> taker) {
+    BookSource(String name, String nothing, Object family, Question question, BooleanSupplier seen,
+            Consumer<BookAnswer> taker) {
+        this.seen = seen;
         this.question = question;
         this.nothing = nothing;
         this.taker = taker;
@@ -84,6 +89,13 @@ final class BookSource {
 
     private void changed() {
         asked++;
+        if (seen.getAsBoolean()) {
+            wake();
+        }
+    }
+
+    /** Looks again if anything has changed since the last look. */
+    void wake() {
         job.schedule(SETTLE_MILLIS);
     }
 

@@ -94,10 +94,15 @@ public abstract class BookView extends AnswerView {
 
     @Override
     protected void begin(Composite parent) {
-        source = new BookSource(getPartName(), nothing, id, this::answer,
+        source = new BookSource(getPartName(), nothing, id, this::answer, this::seen,
                 newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         watchEditors();
         show(shown);
+    }
+
+    @Override
+    protected void wake() {
+        source.wake();
     }
 
     @Override

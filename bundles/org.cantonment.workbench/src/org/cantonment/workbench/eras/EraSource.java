@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -73,6 +74,7 @@ final class EraSource {
 
     private static final int SETTLE_MILLIS = 300;
 
+    private final BooleanSupplier seen;
     private final Consumer<Shown> taker;
     private final Runnable documents = this::changed;
     private final Job job = new Job("Looking into eras") {
@@ -96,8 +98,9 @@ final class EraSource {
     private int lastNext;
     private Shown lastShown = Shown.nothing(null, NOTHING);
 
-    /** Begins to watch; the taker is called on the job's thread. */
-    EraSource(Consumer<Shown> taker) {
+    /** Begins to watch; the taker is called on the job's thread. @param seen whether anybody sees what it is told */
+    EraSource(BooleanSupplier seen, Consumer<Shown> taker) {
+        this.seen = seen;
         this.taker = taker;
         job.setPriority(Job.LONG);
         job.setSystem(true);
@@ -135,6 +138,13 @@ final class EraSource {
 
     private void changed() {
         asked++;
+        if (seen.getAsBoolean()) {
+            wake();
+        }
+    }
+
+    /** Looks again if anything has changed since the last look. */
+    void wake() {
         job.schedule(SETTLE_MILLIS);
     }
 

@@ -59,9 +59,14 @@ public final class ErasView extends AnswerView {
     @Override
     protected void begin(Composite parent) {
         tree().tree().addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> enable()));
-        source = new EraSource(newer -> parent.getDisplay().asyncExec(() -> show(newer)));
+        source = new EraSource(this::seen, newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         show(Shown.nothing(null, EraSource.NOTHING));
         watchEditors();
+    }
+
+    @Override
+    protected void wake() {
+        source.wake();
     }
 
     @Override

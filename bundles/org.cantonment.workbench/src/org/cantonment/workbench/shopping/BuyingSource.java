@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -63,6 +64,7 @@ final class BuyingSource {
 
     private static final int SETTLE_MILLIS = 400;
 
+    private final BooleanSupplier seen;
     private final Consumer<Shown> taker;
     private final Runnable documents = this::changed;
     private final Job job = new Job("Looking for what to buy") {
@@ -86,8 +88,9 @@ final class BuyingSource {
     private IFile lastFile;
     private Wish lastWish;
 
-    /** Begins to watch; the taker is called on the job's thread. */
-    BuyingSource(Wish wish, Consumer<Shown> taker) {
+    /** Begins to watch; the taker is called on the job's thread. @param seen whether anybody sees what it is told */
+    BuyingSource(Wish wish, BooleanSupplier seen, Consumer<Shown> taker) {
+        this.seen = seen;
         this.wish = wish;
         this.taker = taker;
         job.setPriority(Job.LONG);
@@ -121,6 +124,13 @@ final class BuyingSource {
 
     private void changed() {
         asked++;
+        if (seen.getAsBoolean()) {
+            wake();
+        }
+    }
+
+    /** Looks again if anything has changed since the last look. */
+    void wake() {
         job.schedule(SETTLE_MILLIS);
     }
 

@@ -53,7 +53,8 @@ public final class BuyingView extends AnswerView {
 
     @Override
     protected void begin(Composite parent) {
-        source = new BuyingSource(bar.wish().orElseThrow(), newer -> parent.getDisplay().asyncExec(() -> show(newer)));
+        source = new BuyingSource(bar.wish().orElseThrow(), this::seen,
+                newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         watchEditors();
         show(shown);
     }
@@ -63,6 +64,11 @@ public final class BuyingView extends AnswerView {
             Optional<Wish> wish = bar.wish();
             wish.ifPresentOrElse(source::ask, () -> line().say("A day is written like 2031-04-15."));
         }
+    }
+
+    @Override
+    protected void wake() {
+        source.wake();
     }
 
     @Override
