@@ -90,6 +90,7 @@ public final class GrowText {
         for (int i = 0; i < plan.fielded().size(); i++) {
             if (plan.fielded().get(i).stage() == stage) {
                 lines.add("  Fielded: " + plans.turnout(plan.turnouts().get(i)) + ".");
+                plans.alone(plan, i).forEach(build -> lines.add("  " + build + "."));
             }
         }
         return lines;
