@@ -18,12 +18,14 @@ import org.cantonment.rules.view.UnitView;
 final class Filling {
 
     private final Ruling ruling;
+    private final Situation situation;
     private final LeastFill costs;
     private final BitSet[] reach;
 
     /** @param least what a unit costs at the least */
     Filling(Ruling ruling, Situation situation, ToLongFunction<UnitView> least) {
         this.ruling = ruling;
+        this.situation = situation;
         // With dispensations about, a formation may stay empty.
         this.costs = new LeastFill(ruling, situation, !situation.excuses().isEmpty(),
                 unit -> Cost.of(Math.max(0, least.applyAsLong(unit)), 1),
@@ -35,7 +37,7 @@ final class Filling {
     }
 
     boolean mayTake(Choice choice) {
-        return costs.mayTake(choice);
+        return situation.mayTake(choice);
     }
 
     /** What putting in one costs at least; {@link Cost#NEVER} for formations that can only be filled by themselves. */

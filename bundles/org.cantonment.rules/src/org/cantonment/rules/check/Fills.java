@@ -28,7 +28,7 @@ public final class Fills {
     }
 
     boolean mayTake(Choice choice) {
-        return costs().mayTake(choice);
+        return situation.mayTake(choice);
     }
 
     /** What a choice costs at least. */

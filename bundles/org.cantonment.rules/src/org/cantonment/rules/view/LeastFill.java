@@ -77,17 +77,11 @@ public final class LeastFill {
         }
         long cheapest = NEVER;
         for (int i = room.of().nextChoice(0); i >= 0; i = room.of().nextChoice(i + 1)) {
-            if (mayTake(ruling.choices().get(i))) {
+            if (situation.mayTake(ruling.choices().get(i))) {
                 cheapest = Math.min(cheapest, least[i]);
             }
         }
         return cheapest >= NEVER / places ? NEVER : cheapest * places;
-    }
-
-    /** Whether a choice is permitted now and stands on the side of the situation. */
-    public boolean mayTake(Choice choice) {
-        return choice.permission().allowed() && (situation.side().isEmpty() || choice.sides().isEmpty()
-                || choice.sides().contains(situation.side().get()));
     }
 
     /** What a choice takes at the least; at most {@link #NEVER}. */
