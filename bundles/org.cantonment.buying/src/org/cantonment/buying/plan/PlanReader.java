@@ -31,12 +31,14 @@ final class PlanReader {
     private final Formulation formulation;
     private final CurrencyUnit currency;
     private final Outcome outcome;
+    private final CancelToken cancel;
     private final long[] values;
     private final Shares shares;
     private final Supply shelf;
     private final List<Target> fielded = new ArrayList<>();
 
-    PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome) {
+    PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome, CancelToken cancel) {
+        this.cancel = cancel;
         this.question = question;
         this.formulation = formulation;
         this.currency = currency;
@@ -46,8 +48,13 @@ final class PlanReader {
         shelf = shares.shelves(question.shelves());
     }
 
-    /** @throws IllegalStateException if the plan does not stand up to the check */
-    Plan read() {
+    /**
+     * The plan. When it is cancelled it is looked over all the same, with less patience.
+     *
+     * @throws Muster.Undecided if it was not settled that all targets can be fielded
+     * @throws IllegalStateException if the plan does not stand up to the check
+     */
+    Plan read() throws Muster.Undecided {
         List<Purchase> purchases = purchases();
         List<Order> orders = new Receipts(question, currency).orders(purchases);
         Money total = orders.stream().map(Order::total).reduce(Money.zero(currency), Money::plus);
@@ -147,7 +154,7 @@ final class PlanReader {
         });
     }
 
-    private List<Turnout> turnouts() {
+    private List<Turnout> turnouts() throws Muster.Undecided {
         List<Turnout> turnouts = new ArrayList<>();
         for (int t = 0; t < question.targets().size(); t++) {
             Target target = question.targets().get(t);
@@ -155,13 +162,7 @@ final class PlanReader {
                 continue;
             }
             fielded.add(target);
-            Supply supply = standing(t);
-            Turnout turnout = Depot.of(question.market().catalogue(), supply, target.allowance())
-                    .turnout(target.needs(), CancelToken.NEVER);
-            if (!turnout.complete()) {
-                throw new IllegalStateException("The plan leaves " + turnout.lacking() + " short in " + target.id());
-            }
-            turnouts.add(turnout);
+            turnouts.add(Muster.of(Depot.of(question.market().catalogue(), standing(t), target.allowance()), target, cancel));
         }
         return turnouts;
     }
