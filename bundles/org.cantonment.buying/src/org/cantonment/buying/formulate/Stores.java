@@ -23,6 +23,7 @@ final class Stores {
     }
 
     private final Set<Id> needed;
+    private final Set<Id> taken;
     private final Map<Id, Integer> own = new TreeMap<>();
     private final List<Map<Id, Integer>> direct = new ArrayList<>();
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
@@ -30,9 +31,13 @@ final class Stores {
     private final List<Room> rooms = new ArrayList<>();
     private final List<Pool> plain = new ArrayList<>();
 
-    /** @param counting whether each part that is built counts, even where it leaves no choice */
-    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, boolean counting) {
+    /**
+     * @param taken what conversions take
+     * @param counting whether each part that is built counts, even where it leaves no choice
+     */
+    Stores(Set<Id> needed, Set<Id> taken, Supply shelf, List<Ware> wares, boolean counting) {
         this.needed = needed;
+        this.taken = taken;
         count(shelf, own);
         frames(shelf, -1);
         for (int w = 0; w < wares.size(); w++) {
@@ -128,10 +133,8 @@ final class Stores {
     private List<Way> worthwhile(List<Way> all) {
         List<Way> ways = new ArrayList<>();
         for (Way way : all) {
-            Map<Id, Integer> gives = new TreeMap<>(way.gives());
-            gives.keySet().retainAll(needed);
-            Way less = new Way(way.build(), gives);
-            if (!gives.isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
+            Way less = new Way(way.build(), needed(way.gives()), needed(way.leaves()));
+            if (!less.yields().isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
                 ways.removeIf(other -> betters(less, other));
                 ways.add(less);
             }
@@ -139,16 +142,24 @@ final class Stores {
         return ways;
     }
 
-    private static boolean betters(Way one, Way other) {
-        return other.gives().entrySet().stream()
-                .allMatch(gives -> one.gives().getOrDefault(gives.getKey(), 0) >= gives.getValue());
+    private Map<Id, Integer> needed(Map<Id, Integer> counts) {
+        Map<Id, Integer> some = new TreeMap<>(counts);
+        some.keySet().retainAll(needed);
+        return some;
     }
 
-    /** Parts with one way only are as good as built. */
+    private static boolean betters(Way one, Way other) {
+        Map<Id, Integer> yields = one.yields();
+        return other.yields().entrySet().stream()
+                .allMatch(least -> yields.getOrDefault(least.getKey(), 0) >= least.getValue());
+    }
+
+    /** Parts with one way only are as good as built; but what comes loose between games is not worked over. */
     private void settle() {
         for (Pool pool : List.copyOf(shared.values())) {
-            if (pool.ways().size() == 1) {
-                pool.ways().get(0).gives().forEach((type, gives) -> {
+            if (pool.ways().size() == 1 && (pool.fixing() != Fixing.LOOSE_BETWEEN_GAMES
+                    || pool.ways().get(0).yields().keySet().stream().noneMatch(taken::contains))) {
+                pool.ways().get(0).yields().forEach((type, gives) -> {
                     if (pool.own() > 0) {
                         own.merge(type, pool.own() * gives, Integer::sum);
                     }

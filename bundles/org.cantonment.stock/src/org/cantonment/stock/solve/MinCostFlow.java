@@ -3,7 +3,7 @@ package org.cantonment.stock.solve;
 import java.util.Arrays;
 
 /**
- * A greatest flow of least cost, in whole numbers, to be run once: shortest paths tell the arcs worth using, and on those
+ * A greatest flow of least cost, in whole numbers: shortest paths tell the arcs worth using, and on those
  * a blocking flow after Dinic sends all that goes at that price at once. The same arcs in the same order always give the
  * same flow.
  */
@@ -87,7 +87,10 @@ public final class MinCostFlow {
         return to[arc ^ 1];
     }
 
-    /** Sends as much as goes, as cheaply as that can be, and says how much that is. */
+    /**
+     * Sends as much as goes, as cheaply as that can be, and says how much that is. What was sent before to another sink stays
+     * there if every arc into that is full: it may come by other ways, and all of it together is as cheap as can be.
+     */
     public int run(int source, int sink) {
         int sent = 0;
         while (reprice(source, sink)) {

@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
+import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.likeness.Truth;
@@ -15,6 +17,7 @@ import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.turnout.Instance.Arc;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
+import org.cantonment.stock.turnout.Instance.Turn;
 
 /** Puts the outcomes of all instances together to one turnout. */
 final class Answer {
@@ -68,13 +71,7 @@ final class Answer {
             build(lump, outcome.built());
         }
         guess(in, outcome.best());
-        for (int i = 0; i < in.turns().size(); i++) {
-            int gives = in.turns().get(i).conversion().gives();
-            int times = (outcome.best().converted(i) + gives - 1) / gives;
-            if (times > 0) {
-                worked.add(new Worked(in.turns().get(i).conversion(), times));
-            }
-        }
+        work(in, outcome.best());
         reasons.addAll(Explainer.reasons(in, outcome));
     }
 
@@ -172,6 +169,33 @@ final class Answer {
             if (count > 0 && w != frames.built()) {
                 builds.add(new Build(frames.part(), frames.ways().get(w).build(), count, frames.built() >= 0,
                         frames.fixing()));
+            }
+        }
+    }
+
+    /** Of what is worked over as much as can be is what is built: what lies there ready may be painted. */
+    private void work(Instance in, Network best) {
+        int[] fresh = new int[in.types().size()];
+        for (int l = 0; l < in.lumps().size(); l++) {
+            for (int t : in.lumps().get(l).types()) {
+                boolean asItIs = in.lumps().get(l).asItIs(t);
+                fresh[t] += in.lumps().get(l).feeds() && !asItIs ? best.drawn(l, t) : 0;
+            }
+        }
+        for (int i = 0; i < in.turns().size(); i++) {
+            Turn turn = in.turns().get(i);
+            int gives = turn.conversion().gives();
+            int times = (best.converted(i) + gives - 1) / gives;
+            Map<Id, Integer> built = new TreeMap<>();
+            for (int k = 0; k < turn.from().length; k++) {
+                int from = Math.min(times * turn.takes()[k], fresh[turn.from()[k]]);
+                fresh[turn.from()[k]] -= from;
+                if (from > 0) {
+                    built.put(in.types().get(turn.from()[k]), from);
+                }
+            }
+            if (times > 0) {
+                worked.add(new Worked(turn.conversion(), times, built));
             }
         }
     }

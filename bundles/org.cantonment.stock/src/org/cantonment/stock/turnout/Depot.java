@@ -164,6 +164,15 @@ public final class Depot {
         return usable;
     }
 
+    /** The same, with what may be worked over into any of these. */
+    public Set<Id> useful(List<Requirement> needs) {
+        Set<Id> usable = usable(needs);
+        Set<Id> useful = new TreeSet<>(usable);
+        store.allowance().conversions().stream().filter(one -> usable.contains(one.to()))
+                .forEach(one -> useful.addAll(one.from().keySet()));
+        return useful;
+    }
+
     /** The needs that a shelf could fill at all, those for items left out. */
     public List<Requirement> counted(List<Requirement> needs) {
         return needs.stream().filter(need -> need.count() > 0 && !aside(need)).toList();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.likeness.Conversion;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.supply.Frames;
@@ -58,7 +59,7 @@ record Instance(
     }
 
     /**
-     * Frames, with what each way of building gives of the types here.
+     * Frames, with what each way of building yields of the types here, bits included.
      *
      * @param from the number of the first of its ways among all ways of the instance
      * @param gives by way and type
@@ -83,14 +84,40 @@ record Instance(
         int ways() {
             return gives.length;
         }
+
+        /** Whether they give the type as they are built now. */
+        boolean asItIs(int type) {
+            return frames.built() >= 0 && gives[frames.built()][type] > 0;
+        }
+
+        /** Whether what is built of them may be worked over: not if it comes loose between games. */
+        boolean feeds() {
+            return frames.fixing() != Fixing.LOOSE_BETWEEN_GAMES;
+        }
+
+        /** Adds the most that they give of each type to work over. */
+        void addMost(long[] spare) {
+            for (int i = 0; feeds() && i < types.length; i++) {
+                spare[types[i]] += (long) frames.count() * Arrays.stream(columns[i]).max().orElse(0);
+            }
+        }
     }
 
     /** At most so many, counted with weights for all ways of the instance. */
     record Room(Id cap, int most, int[] weights, List<Integer> lumps, boolean[] types) {
     }
 
-    /** A conversion: what it takes and gives of the types here, and how often it can be made. */
-    record Turn(Conversion conversion, int[] from, int[] takes, int to, int most) {
+    /**
+     * A conversion: what it takes and gives of the types here, and how often it can be made.
+     *
+     * @param scarce of the types of which it takes no fewer than it gives, the one there is least of; -1 if there is none
+     */
+    record Turn(Conversion conversion, int[] from, int[] takes, int to, int most, int scarce) {
+
+        /** Whether one becomes one: then the flow makes it. */
+        boolean plain() {
+            return from.length == 1 && takes[0] == 1 && conversion.gives() == 1;
+        }
     }
 
     boolean remembers() {
@@ -104,6 +131,13 @@ record Instance(
 
     int ways() {
         return lumps.isEmpty() ? 0 : lumps.get(lumps.size() - 1).from() + lumps.get(lumps.size() - 1).ways();
+    }
+
+    /** For each type whether a conversion takes it. */
+    boolean[] taken() {
+        boolean[] taken = new boolean[types.size()];
+        turns.forEach(turn -> Arrays.stream(turn.from()).forEach(type -> taken[type] = true));
+        return taken;
     }
 
     int needed() {

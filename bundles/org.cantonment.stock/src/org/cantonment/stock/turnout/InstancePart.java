@@ -58,7 +58,7 @@ final class InstancePart {
         Instance.Arc[][] direct = direct();
         List<Instance.Crowd> crowds = store.allowance().oneTable() ? List.of() : Crowds.of(direct, types.length);
         return new Instance(ids, known, guessed, unknown, classes, direct, before(direct, ids), crowds, hubs(), lumps, rooms(lumps),
-                turns(known, guessed), store.allowance().oneTable());
+                turns(lumps, known, guessed), store.allowance().oneTable());
     }
 
     private Instance.Arc[][] direct() {
@@ -121,7 +121,7 @@ final class InstancePart {
             int[][] gives = new int[one.ways().size()][types.length];
             for (int w = 0; w < gives.length; w++) {
                 int[] row = gives[w];
-                one.ways().get(w).gives().forEach((type, count) -> {
+                one.ways().get(w).yields().forEach((type, count) -> {
                     Integer here = local.get(store.number(type));
                     if (here != null) {
                         row[here] = count;
@@ -153,7 +153,9 @@ final class InstancePart {
             if (!under.isEmpty()) {
                 boolean[] capped = new boolean[types.length];
                 for (int t = 0; t < capped.length; t++) {
-                    capped[t] = cap.of().contains(store.types().get(types[t]));
+                    Id type = store.types().get(types[t]);
+                    capped[t] = cap.of().contains(type) && under.stream().noneMatch(l -> lumps.get(l).frames().ways().stream()
+                            .anyMatch(way -> way.leaves().containsKey(type)));
                 }
                 rooms.add(new Instance.Room(cap.cap(), cap.most(), weights, under, capped));
             }
@@ -161,8 +163,13 @@ final class InstancePart {
         return rooms;
     }
 
-    private List<Instance.Turn> turns(int[] known, int[] guessed) {
+    private List<Instance.Turn> turns(List<Instance.Lump> lumps, int[] known, int[] guessed) {
         List<Instance.Turn> turns = new ArrayList<>();
+        long[] spare = new long[types.length];
+        for (int t = 0; t < spare.length; t++) {
+            spare[t] = (long) known[t] + guessed[t];
+        }
+        lumps.forEach(lump -> lump.addMost(spare));
         for (Conversion conversion : conversions) {
             int to = local.get(store.number(conversion.to()));
             int[] from = conversion.from().keySet().stream().mapToInt(id -> local.get(store.number(id))).toArray();
@@ -177,11 +184,15 @@ final class InstancePart {
             }
             long most = Math.min(conversion.times().orElse(Integer.MAX_VALUE),
                     (wanted + conversion.gives() - 1) / conversion.gives());
+            int scarce = -1;
             for (int k = 0; k < from.length; k++) {
-                most = Math.min(most, (known[from[k]] + guessed[from[k]]) / takes[k]);
+                most = Math.min(most, spare[from[k]] / takes[k]);
+                if (takes[k] >= conversion.gives() && (scarce < 0 || spare[from[k]] < spare[scarce])) {
+                    scarce = from[k];
+                }
             }
             if (most > 0) {
-                turns.add(new Instance.Turn(conversion, from, takes, to, (int) most));
+                turns.add(new Instance.Turn(conversion, from, takes, to, (int) most, scarce));
             }
         }
         return turns;

@@ -19,7 +19,7 @@ final class Network {
 
     /** What an arc is, for whoever reads a cut. */
     enum Kind {
-        STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, SHARE, INNER, NEED
+        STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, FEED, SHARE, INNER, NEED
     }
 
     private static final Truth[] TRUTHS = Truth.values();
@@ -40,10 +40,13 @@ final class Network {
     private final int[] lumpArc;
     private final int[][] lumpType;
     private final int[][] turnArc;
+    private final int[] spare;
+    private final int feed;
     private Kind[] kinds = new Kind[64];
     private int[] subject = new int[64];
     private int[] detail = new int[64];
     private int nodes;
+    private boolean fed;
     private int filled;
     private long[] tiers = new long[Scale.TIERS];
 
@@ -52,7 +55,7 @@ final class Network {
         this.state = state;
         int caps = in.rooms().stream().mapToInt(room -> room.lumps().size()).sum();
         flow = new MinCostFlow(2 + in.types().size() + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
-                + in.crowds().size() + caps + in.turns().size());
+                + in.crowds().size() + caps + in.turns().size() + in.types().size() + 1);
         guessedArc = new int[in.types().size()];
         directArc = new int[in.classes().size()][];
         againArc = new int[in.classes().size()][];
@@ -63,12 +66,20 @@ final class Network {
         lumpType = new int[in.lumps().size()][in.types().size()];
         turnArc = new int[in.turns().size()][in.classes().size()];
         scale = Scale.of(in, priced);
+        nodes = 2 + in.types().size() + in.classes().size();
+        feed = nodes++;
+        spare = new int[in.types().size()];
+        boolean[] taken = in.taken();
+        for (int t = 0; t < spare.length; t++) {
+            spare[t] = taken[t] ? nodes++ : type(t);
+        }
     }
 
     /** @param priced whether it matters how true the pieces are, not only how many stand */
     static Network of(Instance in, State state, boolean priced) {
         Network network = new Network(in, state, priced);
         network.lay();
+        network.fed = network.flow.run(SOURCE, network.feed) == Arrays.stream(state.taken(in)).sum();
         network.filled = network.flow.run(SOURCE, SINK);
         network.crowds.tellApart(network.flow);
         network.tiers = network.countTiers();
@@ -76,8 +87,8 @@ final class Network {
     }
 
     private void lay() {
-        nodes = 2 + in.types().size() + in.classes().size();
         layStacks();
+        layFeeds();
         layClasses();
         layCrowds();
         layHubs();
@@ -107,13 +118,23 @@ final class Network {
     }
 
     private void layStacks() {
-        long[] taken = state.taken(in);
         for (int t = 0; t < in.types().size(); t++) {
-            int known = (int) Math.max(0, in.known()[t] - taken[t]);
-            int guessed = (int) (in.guessed()[t] - Math.max(0, taken[t] - in.known()[t]));
-            arc(SOURCE, type(t), known, 0, Kind.STACK, t, 0);
-            guessedArc[t] = guessed == 0 ? -1
-                    : arc(SOURCE, type(t), guessed, scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
+            arc(SOURCE, spare[t], in.known()[t], 0, Kind.STACK, t, 0);
+            guessedArc[t] = in.guessed()[t] == 0 ? -1
+                    : arc(SOURCE, spare[t], in.guessed()[t], scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
+        }
+    }
+
+    /** What conversions take goes out first, to a sink of its own; what they leave goes on to stand somewhere. */
+    private void layFeeds() {
+        long[] taken = state.taken(in);
+        for (int t = 0; t < taken.length; t++) {
+            if (spare[t] != type(t)) {
+                arc(spare[t], type(t), ENDLESS, 0, Kind.INNER, 0, 0);
+            }
+            if (taken[t] > 0) {
+                arc(spare[t], feed, (int) Math.min(ENDLESS, taken[t]), 0, Kind.FEED, t, 0);
+            }
         }
     }
 
@@ -183,8 +204,7 @@ final class Network {
                 int[] column = lump.columns()[i];
                 int most = state.most(lump, column);
                 if (most > 0) {
-                    boolean asItIs = lump.frames().built() >= 0 && column[lump.frames().built()] > 0;
-                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : scale.weight(Scale.BUILT),
+                    lumpType[l][t] = arc(via[t], lump.feeds() ? spare[t] : type(t), most, lump.asItIs(t) ? 0 : scale.weight(Scale.BUILT),
                             Kind.FRAMES_AS, l, t);
                 }
             }
@@ -212,13 +232,21 @@ final class Network {
         return via;
     }
 
+    private void turn(int from, int node, int i, int times) {
+        arc(from, node, (int) Math.min(ENDLESS, (long) times * in.turns().get(i).conversion().gives()), 0, Kind.TURN, i, 0);
+    }
+
+    /** What is sure to be made is fed beforehand; what may be made takes at least one piece for each that it gives. */
     private void layTurns() {
         for (int i = 0; i < in.turns().size(); i++) {
             Turn turn = in.turns().get(i);
             int node = nodes++;
             Arrays.fill(turnArc[i], -1);
-            int most = (int) Math.min(ENDLESS, (long) state.turnsHigh[i] * turn.conversion().gives());
-            arc(SOURCE, node, most, 0, Kind.TURN, i, 0);
+            int made = turn.scarce() < 0 ? state.turnsHigh[i] : state.turnsLow[i];
+            turn(SOURCE, node, i, made);
+            if (made < state.turnsHigh[i]) {
+                turn(spare[turn.scarce()], node, i, state.turnsHigh[i] - made);
+            }
             for (int c = 0; c < in.classes().size() && state.mode[turn.to()] != State.OTHERS; c++) {
                 for (Arc arc : in.direct()[c]) {
                     if (arc.type() == turn.to() && arc.tier() == Truth.EXACT.ordinal()) {
@@ -258,11 +286,15 @@ final class Network {
             counts[Scale.GUESSED] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
             Lump lump = in.lumps().get(l);
             for (int t : lump.types()) {
-                boolean asItIs = lump.frames().built() >= 0 && lump.gives()[lump.frames().built()][t] > 0;
-                counts[Scale.BUILT] += asItIs ? 0 : drawn(l, t);
+                counts[Scale.BUILT] += lump.asItIs(t) ? 0 : drawn(l, t);
             }
         }
         return counts;
+    }
+
+    /** Whether all that must be worked over is there; if not, the flow is none. */
+    boolean fed() {
+        return fed;
     }
 
     int filled() {

@@ -103,7 +103,7 @@ final class Search {
 
     private void visit(Network network, int depth) {
         steps++;
-        if (!better(network) || !priced && network.filled() < in.needed()) {
+        if (!network.fed() || !better(network) || !priced && network.filled() < in.needed()) {
             return;
         }
         int[] built = closes(network);
@@ -167,7 +167,7 @@ final class Search {
     private int unmade(Network network) {
         for (int i = 0; i < in.turns().size(); i++) {
             Turn turn = in.turns().get(i);
-            if (network.converted(i) > (long) network.state().turnsLow[i] * turn.conversion().gives()) {
+            if (!turn.plain() && network.converted(i) > (long) network.state().turnsLow[i] * turn.conversion().gives()) {
                 return i;
             }
         }

@@ -43,7 +43,7 @@ final class Store {
         supply.stacks().forEach(stack -> all.add(stack.what()));
         for (Frames frames : supply.frames()) {
             for (Way way : frames.ways()) {
-                all.addAll(way.gives().keySet());
+                all.addAll(way.yields().keySet());
             }
         }
         allowance.conversions().forEach(conversion -> {
