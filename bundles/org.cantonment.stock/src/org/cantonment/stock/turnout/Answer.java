@@ -14,7 +14,7 @@ import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Frames;
-import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Direct;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
 import org.cantonment.stock.turnout.Instance.Turn;
@@ -90,7 +90,6 @@ final class Answer {
         List<List<Pool>> pools = pools(in, best);
         for (int c = 0; c < pools.size(); c++) {
             List<Pool> pool = pools.get(c);
-            pool.removeIf(one -> one.left == 0);
             pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
             List<Requirement> needs = in.classes().get(c).needs();
             int[][] standing = new int[needs.size()][pool.size()];
@@ -129,12 +128,19 @@ final class Answer {
         List<List<Pool>> pools = new ArrayList<>();
         for (int c = 0; c < in.classes().size(); c++) {
             List<Pool> pool = new ArrayList<>();
-            Arc[] arcs = in.direct()[c];
-            for (int i = 0; i < arcs.length; i++) {
-                pool.add(new Pool(arcs[i].type(), TRUTHS[arcs[i].tier()], arcs[i].line(), best.direct(c, i)));
+            Direct direct = in.direct()[c];
+            for (int i = 0; i < direct.size(); i++) {
+                int count = best.direct(c, i);
+                if (count > 0) {
+                    int line = direct.lines()[i];
+                    pool.add(new Pool(direct.types()[i], TRUTHS[direct.tiers()[i]], line < 0 ? null : in.lines().get(line), count));
+                }
             }
             for (int i = 0; i < in.turns().size(); i++) {
-                pool.add(new Pool(in.turns().get(i).to(), Truth.CONVERSION, null, best.converted(i, c)));
+                int count = best.converted(i, c);
+                if (count > 0) {
+                    pool.add(new Pool(in.turns().get(i).to(), Truth.CONVERSION, null, count));
+                }
             }
             pools.add(pool);
         }

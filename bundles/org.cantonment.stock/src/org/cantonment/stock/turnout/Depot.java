@@ -138,7 +138,14 @@ public final class Depot {
     }
 
     private boolean aside(Requirement need) {
-        return need.count() > 0 && need.anyOf().stream().anyMatch(store.catalogue()::isItem);
+        if (need.count() > 0) {
+            for (Id name : need.anyOf()) {
+                if (store.catalogue().isItem(name)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private List<NeedClass> classes(List<Requirement> needs) {

@@ -19,6 +19,7 @@ import org.cantonment.stock.supply.Frames;
  * @param unknown how many more there may be
  * @param classes the needs
  * @param direct for each class who may stand there without a share to keep to
+ * @param lines the lines of likeness
  * @param before for each of those how many stood there last time; empty if nobody remembers
  * @param crowds types that the very same classes take
  * @param hubs lines of likeness with a share
@@ -28,20 +29,26 @@ import org.cantonment.stock.supply.Frames;
  * @param oneTable whether a type that stands for itself stands for nothing else
  */
 record Instance(
-        List<Id> types, int[] known, int[] guessed, int[] unknown, List<NeedClass> classes, Arc[][] direct,
-        int[][] before, List<Crowd> crowds, List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
+        List<Id> types, int[] known, int[] guessed, int[] unknown, List<NeedClass> classes, Direct[] direct,
+        List<StandIn> lines, int[][] before, List<Crowd> crowds, List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
 
     /**
-     * A type that may stand for a class.
+     * The types that may stand for a class without a share to keep to.
      *
-     * @param tier the place of the truth among the truths
-     * @param line the line that lets it; null if none is needed
-     * @param crowd the crowd it comes with; -1 if it comes alone
+     * @param types the types, in order
+     * @param tiers how true each is, as the place of the truth among the truths
+     * @param lines the place of the line that lets each; -1 where none is needed
+     * @param crowds the crowd each comes with; -1 for those that come alone
      */
-    record Arc(int type, int tier, StandIn line, int crowd) {
+    record Direct(int[] types, int[] tiers, int[] lines, int[] crowds) {
 
-        Arc with(int other) {
-            return new Arc(type, tier, line, other);
+        int size() {
+            return types.length;
+        }
+
+        /** The place of a type that is there. */
+        int at(int type) {
+            return Arrays.binarySearch(types, type);
         }
     }
 

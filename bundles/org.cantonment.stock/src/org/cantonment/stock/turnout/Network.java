@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.solve.MinCostFlow;
-import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Direct;
 import org.cantonment.stock.turnout.Instance.Crowd;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
@@ -140,23 +140,27 @@ final class Network {
 
     private void layClasses() {
         for (int c = 0; c < in.classes().size(); c++) {
-            Arc[] arcs = in.direct()[c];
-            directArc[c] = new int[arcs.length];
-            againArc[c] = new int[in.remembers() ? arcs.length : 0];
-            for (int i = 0; i < arcs.length; i++) {
-                boolean may = state.mode[arcs[i].type()] != (arcs[i].tier() == 0 ? State.OTHERS : State.ITSELF);
-                int again = may ? in.before(c, i) : 0;
-                directArc[c][i] = may && arcs[i].crowd() < 0 ? direct(c, arcs[i], ENDLESS, scale.weight(Scale.OTHERWISE)) : -1;
+            Direct direct = in.direct()[c];
+            int[] own = new int[direct.size()];
+            int[] again = new int[in.remembers() ? own.length : 0];
+            for (int i = 0; i < own.length; i++) {
+                int type = direct.types()[i];
+                int tier = direct.tiers()[i];
+                boolean may = state.mode[type] != (tier == 0 ? State.OTHERS : State.ITSELF);
+                own[i] = may && direct.crowds()[i] < 0 ? direct(c, type, tier, ENDLESS, scale.weight(Scale.OTHERWISE)) : -1;
                 if (in.remembers()) {
-                    againArc[c][i] = again > 0 ? direct(c, arcs[i], again, 0) : -1;
+                    int most = may ? in.before(c, i) : 0;
+                    again[i] = most > 0 ? direct(c, type, tier, most, 0) : -1;
                 }
             }
+            directArc[c] = own;
+            againArc[c] = again;
             arc(klass(c), SINK, in.classes().get(c).count(), 0, Kind.NEED, c, 0);
         }
     }
 
-    private int direct(int one, Arc arc, int most, long more) {
-        return arc(type(arc.type()), klass(one), most, scale.price(TRUTHS[arc.tier()]) + more, Kind.INNER, 0, 0);
+    private int direct(int one, int type, int tier, int most, long more) {
+        return arc(type(type), klass(one), most, scale.price(TRUTHS[tier]) + more, Kind.INNER, 0, 0);
     }
 
     private void layCrowds() {
@@ -248,10 +252,9 @@ final class Network {
                 turn(spare[turn.scarce()], node, i, state.turnsHigh[i] - made);
             }
             for (int c = 0; c < in.classes().size() && state.mode[turn.to()] != State.OTHERS; c++) {
-                for (Arc arc : in.direct()[c]) {
-                    if (arc.type() == turn.to() && arc.tier() == Truth.EXACT.ordinal()) {
-                        turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION), Kind.INNER, 0, 0);
-                    }
+                int at = in.direct()[c].at(turn.to());
+                if (at >= 0 && in.direct()[c].tiers()[at] == Truth.EXACT.ordinal()) {
+                    turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION), Kind.INNER, 0, 0);
                 }
             }
         }
@@ -261,7 +264,7 @@ final class Network {
         long[] counts = new long[Scale.TIERS];
         for (int c = 0; c < directArc.length; c++) {
             for (int i = 0; i < directArc[c].length; i++) {
-                int tier = in.direct()[c][i].tier();
+                int tier = in.direct()[c].tiers()[i];
                 int stand = direct(c, i);
                 counts[Scale.NOT_EXACT] += tier > 0 ? stand : 0;
                 counts[Scale.NOT_KINDRED] += tier > 1 ? stand : 0;
