@@ -145,7 +145,7 @@ final class Builds {
             Pool pool = stores.pools().get(p);
             int time = anew(pool) ? target : stage;
             for (int w = 0; time >= 0 && w < columns[p].length; w++) {
-                int gives = pool.ways().get(w).gives().getOrDefault(type, 0);
+                int gives = pool.ways().get(w).yields().getOrDefault(type, 0);
                 for (int since = since(pool, time); gives > 0 && since <= time; since++) {
                     into.add(gives, columns[p][w][since]);
                 }

@@ -93,7 +93,7 @@ public final class Formulation {
             wants.add(one);
             needed.addAll(one.types());
         }
-        stores = new Stores(needed, shares.shelves(question.shelves()), shared,
+        stores = new Stores(needed, taken(), shares.shelves(question.shelves()), shared,
                 question.stages().stream().anyMatch(stage -> stage.bench().isPresent()), cancel);
         purchases = new Purchases(question, wares, stores, wants, maker, cancel);
         builds = new Builds(question, stores, purchases, wants, maker);
@@ -102,9 +102,6 @@ public final class Formulation {
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
         if (demands.isPresent()) {
             new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add(cancel);
-            if (sought.get().missing() > 0) {
-                convertWhatIsReady();
-            }
         } else {
             hall(cancel);
         }
@@ -121,11 +118,23 @@ public final class Formulation {
         hall.finish();
     }
 
-    private void convert() {
+    /** What may be worked over for any target. */
+    private Set<Conversion> conversions() {
         Set<Conversion> all = new LinkedHashSet<>();
         wants.forEach(one -> one.conversions().stream()
                 .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
                 .forEach(all::add));
+        return all;
+    }
+
+    private Set<Id> taken() {
+        Set<Id> taken = new TreeSet<>();
+        conversions().forEach(turn -> taken.addAll(turn.from().keySet()));
+        return taken;
+    }
+
+    private void convert() {
+        Set<Conversion> all = conversions();
         for (Conversion turn : all) {
             int[] columns = new int[question.stages().size()];
             int most = turn.times().orElse(Purchases.MANY);
@@ -139,24 +148,12 @@ public final class Formulation {
                 maker.atMost(sum, most);
             }
         }
-        Set<Id> taken = new TreeSet<>();
-        all.forEach(turn -> taken.addAll(turn.from().keySet()));
-        for (Id type : taken) {
+        for (Id type : taken()) {
             for (int s = 0; s < question.stages().size(); s++) {
                 Supplying left = supply(type, s, -1);
                 maker.atLeast(left.sum(), -left.own());
             }
         }
-    }
-
-    /** Where nothing is bought, nothing is built first to be worked over: a turnout does not either. */
-    private void convertWhatIsReady() {
-        Map<Id, Sum> taken = new TreeMap<>();
-        worked.forEach((turn, columns) -> turn.from().forEach((type, takes) ->
-                taken.computeIfAbsent(type, id -> new Sum()).add(takes, columns[0])));
-        Map<Id, Integer> ready = new TreeMap<>();
-        question.shelves().get(0).stacks().forEach(stack -> ready.put(stack.what(), stack.counted()));
-        taken.forEach((type, sum) -> maker.atMost(sum, ready.getOrDefault(type, 0)));
     }
 
     /** A sum of columns, and what there is besides. */

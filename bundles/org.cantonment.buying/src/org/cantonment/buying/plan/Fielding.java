@@ -114,7 +114,7 @@ record Fielding(List<Target> fielded, List<Turnout> turnouts, List<Map<Id, Integ
 
         private static Map<Id, Integer> gives(Build build, List<Frames> loose) {
             return loose.stream().filter(one -> one.part().equals(build.part())).flatMap(one -> one.ways().stream())
-                    .filter(way -> way.build().equals(build.build())).findFirst().orElseThrow().gives();
+                    .filter(way -> way.build().equals(build.build())).findFirst().orElseThrow().yields();
         }
 
         /** As the programme has it built; no more than stands. */
