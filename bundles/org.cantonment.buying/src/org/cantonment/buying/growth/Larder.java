@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,7 +27,6 @@ import org.cantonment.rules.view.AlwaysView;
 import org.cantonment.rules.view.BoundView;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.FormationView;
-import org.cantonment.rules.view.OptionView;
 import org.cantonment.rules.view.Selector;
 import org.cantonment.rules.view.Step;
 import org.cantonment.rules.view.UnitView;
@@ -55,7 +53,7 @@ final class Larder {
     private final List<Id> traits = new ArrayList<>();
     private final Set<Id> never = new TreeSet<>();
     private final Set<Id> first = new TreeSet<>();
-    private final Set<String> options = new HashSet<>();
+    private final Map<String, Set<Integer>> options = new HashMap<>();
     private final int liked;
     private final Map<Integer, Boolean> allowed = new HashMap<>();
     private List<FormationView> formations;
@@ -77,14 +75,14 @@ final class Larder {
         traits.addAll(likes.stream().limit(TRAITS).toList());
         liked = traits.size();
         traits.addAll(lessons.wanted().stream().limit(TRAITS).toList());
-        options.addAll(lessons.options());
+        lessons.options().forEach((name, counts) -> options.computeIfAbsent(name, key -> new TreeSet<>()).addAll(counts));
         brief.ruling().limits().stream().flatMap(limit -> limit.lines().stream()).filter(AlwaysView.class::isInstance)
                 .forEach(line -> asked(((AlwaysView) line).formula().said()));
     }
 
     private void asked(Expression said) {
         if (said instanceof OptionsTaken taken) {
-            taken.option().ifPresent(options::add);
+            taken.option().ifPresent(name -> options.computeIfAbsent(name, key -> new TreeSet<>()).add(1));
         }
         said.parts().forEach(this::asked);
     }
@@ -186,19 +184,15 @@ final class Larder {
         return all;
     }
 
-    /** Options that the rules ask for, and those whose pieces are there in any case. */
+    /** With options that the rules ask for, and with those whose pieces are there. */
     private void options(Item plain, List<Item> into) {
-        UnitView unit = plain.taking().unit();
-        for (OptionView option : unit.options().values()) {
-            for (int times : new TreeSet<>(List.of(1, option.max()))) {
-                if (option.needs().isEmpty() && times > 0) {
-                    Item with = item(new Taking(unit, plain.taking().strength(), Map.of(option.name(), times)));
-                    if (options.contains(option.name()) || guide != Guide.NONE && alone(with) <= alone(plain)) {
-                        into.add(with);
-                    }
-                }
-            }
+        Variants variants = new Variants(plain.taking());
+        variants.asked(options);
+        complete &= variants.complete();
+        if (guide != Guide.NONE) {
+            variants.free(taking -> alone(item(taking)) <= alone(plain));
         }
+        variants.all().forEach(taking -> into.add(item(taking)));
     }
 
     /** A formation with nothing in it. */
