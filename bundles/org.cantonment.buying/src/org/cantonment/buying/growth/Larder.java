@@ -44,10 +44,7 @@ final class Larder {
     private final Guide guide;
     private final Lessons lessons;
     private final boolean last;
-    private final Map<Id, Integer> later;
-    private final Map<Set<Id>, Integer> slots = new LinkedHashMap<>();
-    private final List<Long> prices = new ArrayList<>();
-    private final List<Integer> own = new ArrayList<>();
+    private final Reckoner reckoner;
     private final Map<String, Item> items = new HashMap<>();
     private final Map<Selector, List<Item>> choices = new HashMap<>();
     private final List<Id> traits = new ArrayList<>();
@@ -68,7 +65,7 @@ final class Larder {
         this.guide = guide;
         this.lessons = lessons;
         this.last = last;
-        this.later = later;
+        reckoner = new Reckoner(guide, brief.allowance(), later);
         Set<Id> likes = new LinkedHashSet<>();
         brief.wishes().stream().flatMap(wish -> wish.tastes().stream()).forEach(taste ->
                 (taste.taste() == Taste.NEVER ? never : taste.taste() == Taste.FIRST ? first : likes).addAll(taste.what()));
@@ -209,7 +206,7 @@ final class Larder {
                     List.of(), List.of());
             Map<Integer, Integer> needs = new LinkedHashMap<>();
             for (Requirement need : Requirements.of(brief.ruling(), one, Map.of())) {
-                needs.merge(slot(guide.types(need.anyOf(), taking.unit().id(), brief.allowance())), need.count(), Integer::sum);
+                needs.merge(reckoner.slot(need.anyOf(), taking.unit().id()), need.count(), Integer::sum);
             }
             return new Item(taking.unit(), taking, taking.points(), ints(needs.keySet()), ints(needs.values()),
                     traits(taking.unit()));
@@ -220,32 +217,22 @@ final class Larder {
         return some.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private int slot(Set<Id> types) {
-        return slots.computeIfAbsent(types, key -> {
-            prices.add(guide.price(types));
-            own.add(guide.own(types) + types.stream().mapToInt(type -> later.getOrDefault(type, 0)).sum());
-            return prices.size() - 1;
-        });
-    }
-
-    /** What something costs about beyond what is there, if it is added to what stands already. */
-    long money(Item item, int[] have) {
-        long money = 0;
-        for (int i = 0; i < item.slots().length; i++) {
-            int slot = item.slots()[i];
-            int there = slot < have.length ? have[slot] : 0;
-            money += prices.get(slot) * (Math.max(0, there + item.counts()[i] - own.get(slot)) - Math.max(0, there - own.get(slot)));
-        }
-        return money;
+    /** About what all of this costs beyond what is there. */
+    long money(int[] have) {
+        return reckoner.money(have);
     }
 
     private long alone(Item item) {
-        return money(item, new int[0]);
+        return money(plus(new int[0], item));
     }
 
     /** Adds what something needs. */
     int[] plus(int[] have, Item item) {
-        int[] more = Arrays.copyOf(have, Math.max(have.length, prices.size()));
+        int length = have.length;
+        for (int slot : item.slots()) {
+            length = Math.max(length, slot + 1);
+        }
+        int[] more = Arrays.copyOf(have, length);
         for (int i = 0; i < item.slots().length; i++) {
             more[item.slots()[i]] += item.counts()[i];
         }

@@ -173,7 +173,7 @@ final class StageLists {
         Map<Id, Integer> needed = new TreeMap<>();
         if (!legal.isEmpty()) {
             for (Requirement need : Requirements.of(brief.ruling(), legal.get(0).list(), Map.of())) {
-                guide.types(need.anyOf(), need.unit().orElse(need.entry()), brief.allowance()).stream().findFirst()
+                guide.bought(guide.kinds(need.anyOf(), need.unit().orElse(need.entry()), brief.allowance()))
                         .ifPresent(type -> needed.merge(type, need.count(), Integer::sum));
             }
         }
