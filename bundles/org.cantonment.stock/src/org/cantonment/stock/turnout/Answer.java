@@ -2,6 +2,7 @@ package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -47,7 +48,7 @@ final class Answer {
     }
 
     private final Before before;
-    private final List<Posting> postings = new ArrayList<>();
+    private final Map<Requirement, List<Posting>> standing = new HashMap<>();
     private final List<Build> builds = new ArrayList<>();
     private final List<Worked> worked = new ArrayList<>();
     private final List<Guess> guesses = new ArrayList<>();
@@ -77,10 +78,17 @@ final class Answer {
 
     /** The turnout, its postings in the order in which the needs were asked. */
     Turnout turnout(List<Requirement> asked, List<Requirement> aside) {
-        Map<Requirement, Integer> places = new HashMap<>();
+        Map<Requirement, Integer> places = new HashMap<>(2 * asked.size());
         asked.forEach(need -> places.putIfAbsent(need, places.size()));
-        postings.sort(Comparator.comparingInt((Posting posting) -> places.get(posting.need()))
-                .thenComparing(Posting::truth).thenComparing(Posting::type));
+        List<List<Posting>> byNeed = new ArrayList<>(Collections.nCopies(places.size(), List.of()));
+        standing.forEach((need, own) -> byNeed.set(places.get(need), own));
+        List<Posting> postings = new ArrayList<>();
+        for (List<Posting> own : byNeed) {
+            if (own.size() > 1) {
+                own.sort(Comparator.comparing(Posting::truth).thenComparing(Posting::type));
+            }
+            postings.addAll(own);
+        }
         reasons.sort(Comparator.comparingInt(
                 (Reason reason) -> reason.needs().stream().mapToInt(places::get).min().orElse(0)));
         return new Turnout(postings, needed, filled, bound, truest, builds, worked, guesses, reasons, aside);
@@ -103,9 +111,10 @@ final class Answer {
                     more -= pool.get(at).give(standing[n], at, more);
                     at += pool.get(at).left == 0 ? 1 : 0;
                 }
+                List<Posting> own = this.standing.computeIfAbsent(needs.get(n), need -> new ArrayList<>(2));
                 for (int p = 0; p < pool.size(); p++) {
                     if (standing[n][p] > 0) {
-                        postings.add(new Posting(needs.get(n), in.types().get(pool.get(p).type), standing[n][p],
+                        own.add(new Posting(needs.get(n), in.types().get(pool.get(p).type), standing[n][p],
                                 pool.get(p).truth, Optional.ofNullable(pool.get(p).line)));
                     }
                 }
