@@ -1,6 +1,7 @@
 package org.cantonment.stock.turnout;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.solve.MinCostFlow;
@@ -54,8 +55,10 @@ final class Network {
         this.in = in;
         this.state = state;
         int caps = in.rooms().stream().mapToInt(room -> room.lumps().size()).sum();
-        flow = new MinCostFlow(2 + in.types().size() + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
-                + in.crowds().size() + caps + in.turns().size() + in.types().size() + 1);
+        boolean[] taken = in.taken();
+        int spares = (int) IntStream.range(0, taken.length).filter(t -> taken[t]).count();
+        flow = new MinCostFlow(3 + in.types().size() + spares + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
+                + in.crowds().size() + caps + in.turns().size());
         guessedArc = new int[in.types().size()];
         directArc = new int[in.classes().size()][];
         againArc = new int[in.classes().size()][];
@@ -69,7 +72,6 @@ final class Network {
         nodes = 2 + in.types().size() + in.classes().size();
         feed = nodes++;
         spare = new int[in.types().size()];
-        boolean[] taken = in.taken();
         for (int t = 0; t < spare.length; t++) {
             spare[t] = taken[t] ? nodes++ : type(t);
         }

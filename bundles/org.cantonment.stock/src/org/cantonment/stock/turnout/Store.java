@@ -40,7 +40,8 @@ final class Store {
         this.supply = supply;
         this.allowance = allowance;
         Set<Id> all = new LinkedHashSet<>();
-        supply.stacks().forEach(stack -> all.add(stack.what()));
+        List<Stack> there = supply.stacks().stream().filter(stack -> stack.counted() > 0 || stack.unknown() > 0).toList();
+        there.forEach(stack -> all.add(stack.what()));
         for (Frames frames : supply.frames()) {
             for (Way way : frames.ways()) {
                 all.addAll(way.yields().keySet());
@@ -53,7 +54,7 @@ final class Store {
         types = all.stream().sorted().toList();
         types.forEach(type -> numbers.put(type, numbers.size()));
         stacks = new Stack[types.size()];
-        supply.stacks().forEach(stack -> stacks[numbers.get(stack.what())] = stack);
+        there.forEach(stack -> stacks[numbers.get(stack.what())] = stack);
     }
 
     Catalogue catalogue() {
