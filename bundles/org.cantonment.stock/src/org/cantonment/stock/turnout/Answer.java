@@ -1,7 +1,6 @@
 package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -98,7 +97,9 @@ final class Answer {
         List<List<Pool>> pools = pools(in, best);
         for (int c = 0; c < pools.size(); c++) {
             List<Pool> pool = pools.get(c);
-            pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
+            if (pool.size() > 1) {
+                pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
+            }
             List<Requirement> needs = in.classes().get(c).needs();
             int[][] standing = new int[needs.size()][pool.size()];
             if (in.remembers()) {
@@ -106,7 +107,10 @@ final class Answer {
             }
             int at = 0;
             for (int n = 0; n < standing.length; n++) {
-                int more = needs.get(n).count() - Arrays.stream(standing[n]).sum();
+                int more = needs.get(n).count();
+                for (int had : standing[n]) {
+                    more -= had;
+                }
                 while (more > 0 && at < pool.size()) {
                     more -= pool.get(at).give(standing[n], at, more);
                     at += pool.get(at).left == 0 ? 1 : 0;
@@ -141,8 +145,8 @@ final class Answer {
             for (int i = 0; i < direct.size(); i++) {
                 int count = best.direct(c, i);
                 if (count > 0) {
-                    int line = direct.lines()[i];
-                    pool.add(new Pool(direct.types()[i], TRUTHS[direct.tiers()[i]], line < 0 ? null : in.lines().get(line), count));
+                    StandIn line = direct.lines()[i] < 0 ? null : in.lines().get(direct.lines()[i]);
+                    pool.add(new Pool(direct.types()[i], TRUTHS[direct.tiers()[i]], line, count));
                 }
             }
             for (int i = 0; i < in.turns().size(); i++) {
