@@ -11,6 +11,7 @@ import java.util.TreeSet;
 
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 
 /**
@@ -98,7 +99,7 @@ final class MeaningRows {
     }
 
     /** Writes the rows; says whether there were few enough, else nothing was written. */
-    boolean add() {
+    boolean add(CancelToken cancel) {
         List<Way> all = List.copyOf(most.keySet());
         List<BitSet> sets = new ArrayList<>();
         List<Long> counts = new ArrayList<>();
@@ -114,7 +115,7 @@ final class MeaningRows {
             }
         }
         long[] bounds = all.stream().mapToLong(way -> way.how() == PLAIN ? Long.MAX_VALUE : most.get(way)).toArray();
-        List<List<Integer>> unions = Unions.of(sets, counts, bounds);
+        List<List<Integer>> unions = Unions.of(sets, counts, bounds, cancel);
         if (unions.isEmpty()) {
             return false;
         }

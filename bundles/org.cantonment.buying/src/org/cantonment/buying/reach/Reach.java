@@ -67,7 +67,7 @@ public final class Reach {
             return Optional.empty();
         }
         Sought sought = roster.sought(1);
-        Formulation formulation = new Formulation(question(roster, asked.allowance()), sought);
+        Formulation formulation = new Formulation(question(roster, asked.allowance()), sought, cancel);
         Outcome outcome = solve(formulation.programme(), cancel);
         if (!outcome.found()) {
             return Optional.empty();
