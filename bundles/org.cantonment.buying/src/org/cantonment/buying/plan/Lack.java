@@ -119,7 +119,7 @@ final class Lack {
                     + "; nobody sells it or anything that may stand for it, and none is there.");
         } else {
             find("buying.no-price", need.entry(), target.title() + " needs " + need.count() + " of " + what
-                    + "; what holds it is not on sale on that day, or no price says what it costs: " + unpriced + ".");
+                    + "; what holds it is not on sale on that day, or no price says what it costs in " + currency + ": " + unpriced + ".");
         }
     }
 

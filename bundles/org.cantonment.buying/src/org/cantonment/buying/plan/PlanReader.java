@@ -62,7 +62,7 @@ final class PlanReader {
         if (total.getAmountMinorLong() > outcome.cost() || proven && total.getAmountMinorLong() < outcome.cost()) {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
-        List<Turnout> turnouts = turnouts();
+        List<Turnout> turnouts = turnouts(purchases);
         List<Building> buildings = new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
                 .after(purchases, buildings());
         checkParts(purchases, buildings);
@@ -154,7 +154,7 @@ final class PlanReader {
         });
     }
 
-    private List<Turnout> turnouts() throws Muster.Undecided {
+    private List<Turnout> turnouts(List<Purchase> purchases) throws Muster.Undecided {
         List<Turnout> turnouts = new ArrayList<>();
         for (int t = 0; t < question.targets().size(); t++) {
             Target target = question.targets().get(t);
@@ -162,7 +162,7 @@ final class PlanReader {
                 continue;
             }
             fielded.add(target);
-            turnouts.add(Muster.of(Depot.of(question.market().catalogue(), standing(t), target.allowance()), target, cancel));
+            turnouts.add(Muster.of(Depot.of(question.market().catalogue(), standing(t, purchases), target.allowance()), target, cancel));
         }
         return turnouts;
     }
@@ -217,15 +217,16 @@ final class PlanReader {
     }
 
     /** What stands ready for a target, and how much of it is only guessed. */
-    private Supply standing(int t) {
-        Map<Id, Integer> guessed = new TreeMap<>();
-        question.shelves().get(question.targets().get(t).person()).stacks()
-                .forEach(stack -> guessed.put(stack.what(), stack.guessed()));
+    private Supply standing(int t, List<Purchase> purchases) {
+        Target target = question.targets().get(t);
+        Guesses guesses = new Guesses();
+        guesses.count(question.shelves().get(target.person()), 1);
+        purchases.stream().filter(one -> one.stage() <= target.stage())
+                .forEach(one -> guesses.count(one.ware().load(), one.count()));
+        guesses.build(plain(buildings().stream().filter(one -> one.stage() <= target.stage()).toList()).stream()
+                .filter(one -> one.person() == target.person()).toList());
         List<Stack> stacks = new ArrayList<>();
-        formulation.standing(values, t).forEach((type, count) -> {
-            int unsure = Math.min(count, guessed.getOrDefault(type, 0));
-            stacks.add(new Stack(type, count - unsure, unsure, 0));
-        });
+        formulation.standing(values, t).forEach((type, count) -> stacks.add(guesses.told(type, count)));
         return new Supply(stacks, List.of(), List.of(), List.of());
     }
 }
