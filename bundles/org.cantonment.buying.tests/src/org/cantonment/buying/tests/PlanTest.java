@@ -304,4 +304,20 @@ class PlanTest {
         assertEquals(4, lot.turnouts().get(0).guesses().get(0).pieces());
         assertEquals(List.of(), shop.plan(Supply.NONE, target("B", "14 Foot")).turnouts().get(0).guesses());
     }
+
+    /** Two units want six foot each; eight are there, some of them to be built, and nobody sells any. */
+    @Test
+    void whatIsThereButTooLittleIsNamed() {
+        Shop shop = new Shop().pieces("Foot", "Car").part("Man", "2 Foot", "1 Car").box("Cars", "1 Car", "5.00");
+        Supply shelf = new Supply(List.of(new Stack(Shop.id("Foot"), 4, 0, 9)), List.of(new Frames(Shop.id("Man"), 2, false,
+                List.of(new Way(Shop.id("Man").line(1), Map.of(Shop.id("Foot"), 2)),
+                        new Way(Shop.id("Man").line(2), Map.of(Shop.id("Car"), 1))), -1, Fixing.GLUED)), List.of(), List.of());
+        Answer answer = shop.ask(shelf, target("A", "6 Foot, 1 Car, 6 Foot"));
+        assertEquals(List.of("A needs 12 of Foot; there are 8 at the most, and nobody sells it or anything that may stand for"
+                + " it."), answer.findings().stream().map(Finding::message).toList());
+        assertTrue(shop.ask(shelf, target("A", "4 Foot, 4 Foot")).plan().isPresent());
+        shop.box("Feet", "5 Foot", "");
+        assertEquals(List.of("buying.no-price"), shop.ask(shelf, target("A", "12 Foot")).findings().stream().map(Finding::code)
+                .toList());
+    }
 }

@@ -173,6 +173,7 @@ public final class Valuer {
             if (offered.impossible()) {
                 findings.add(Finding.of("worth.no-way", Severity.NOTE, box,
                         "What the player wants cannot be had, with this box or without it."));
+                offered.findings().stream().filter(one -> !market.findings().contains(one)).forEach(findings::add);
             }
             return Optional.empty();
         }
