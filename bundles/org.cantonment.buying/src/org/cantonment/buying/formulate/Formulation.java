@@ -24,6 +24,7 @@ import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.supply.Supply;
 
 /** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
 public final class Formulation {
@@ -92,7 +93,7 @@ public final class Formulation {
             wants.add(one);
             needed.addAll(one.types());
         }
-        stores = new Stores(needed, shares.shelves(question.shelves()), shared,
+        stores = new Stores(needed, taken(), shares.shelves(question.shelves()), shared,
                 question.stages().stream().anyMatch(stage -> stage.bench().isPresent()), cancel);
         purchases = new Purchases(question, wares, stores, wants, maker, cancel);
         builds = new Builds(question, stores, purchases, wants, maker);
@@ -101,9 +102,6 @@ public final class Formulation {
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
         if (demands.isPresent()) {
             new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add(cancel);
-            if (sought.get().missing() > 0) {
-                convertWhatIsReady();
-            }
         } else {
             hall(cancel);
         }
@@ -120,11 +118,23 @@ public final class Formulation {
         hall.finish();
     }
 
-    private void convert() {
+    /** What may be worked over for any target. */
+    private Set<Conversion> conversions() {
         Set<Conversion> all = new LinkedHashSet<>();
         wants.forEach(one -> one.conversions().stream()
                 .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
                 .forEach(all::add));
+        return all;
+    }
+
+    private Set<Id> taken() {
+        Set<Id> taken = new TreeSet<>();
+        conversions().forEach(turn -> taken.addAll(turn.from().keySet()));
+        return taken;
+    }
+
+    private void convert() {
+        Set<Conversion> all = conversions();
         for (Conversion turn : all) {
             int[] columns = new int[question.stages().size()];
             int most = turn.times().orElse(Purchases.MANY);
@@ -138,24 +148,12 @@ public final class Formulation {
                 maker.atMost(sum, most);
             }
         }
-        Set<Id> taken = new TreeSet<>();
-        all.forEach(turn -> taken.addAll(turn.from().keySet()));
-        for (Id type : taken) {
+        for (Id type : taken()) {
             for (int s = 0; s < question.stages().size(); s++) {
                 Supplying left = supply(type, s, -1);
                 maker.atLeast(left.sum(), -left.own());
             }
         }
-    }
-
-    /** Where nothing is bought, nothing is built first to be worked over: a turnout does not either. */
-    private void convertWhatIsReady() {
-        Map<Id, Sum> taken = new TreeMap<>();
-        worked.forEach((turn, columns) -> turn.from().forEach((type, takes) ->
-                taken.computeIfAbsent(type, id -> new Sum()).add(takes, columns[0])));
-        Map<Id, Integer> ready = new TreeMap<>();
-        question.shelves().get(0).stacks().forEach(stack -> ready.put(stack.what(), stack.counted()));
-        taken.forEach((type, sum) -> maker.atMost(sum, ready.getOrDefault(type, 0)));
     }
 
     /** A sum of columns, and what there is besides. */
@@ -291,6 +289,19 @@ public final class Formulation {
     /** What is built: for each stage how many parts in each way. Those built anew for each target are left out. */
     public List<Map<BuildKey, Long>> built(long[] values) {
         return builds.read(values);
+    }
+
+    /**
+     * What lies there for a target and comes loose between games, for a turnout to build of it what is truest; empty where
+     * several people share what is bought.
+     */
+    public Optional<Supply> loose(long[] values, int target) {
+        return question.shelves().size() > 1 ? Optional.empty() : Optional.of(builds.loose(values, target));
+    }
+
+    /** What is built for one target alone, of parts that come loose between games. */
+    public Map<BuildKey, Long> builtAnew(long[] values, int target) {
+        return builds.readAnew(values, target);
     }
 
     /** How many there are of each type when a target stands, with all that is built by then and nothing worked over. */

@@ -26,6 +26,7 @@ final class Stores {
     }
 
     private final Set<Id> needed;
+    private final Set<Id> taken;
     private final Map<Id, Integer> own = new HashMap<>();
     private final List<Map<Id, Integer>> direct = new ArrayList<>();
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
@@ -36,11 +37,13 @@ final class Stores {
     private final Map<Id, List<Integer>> giving = new HashMap<>();
 
     /**
+     * @param taken what conversions take
      * @param counting whether each part that is built counts, even where it leaves no choice
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
-    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, boolean counting, CancelToken cancel) {
+    Stores(Set<Id> needed, Set<Id> taken, Supply shelf, List<Ware> wares, boolean counting, CancelToken cancel) {
         this.needed = new HashSet<>(needed);
+        this.taken = taken;
         count(shelf, own);
         frames(shelf, -1);
         for (int w = 0; w < wares.size(); w++) {
@@ -64,7 +67,7 @@ final class Stores {
 
     private static Set<Id> given(Pool pool) {
         Set<Id> types = new HashSet<>();
-        pool.ways().forEach(way -> types.addAll(way.gives().keySet()));
+        pool.ways().forEach(way -> types.addAll(way.yields().keySet()));
         return types;
     }
 
@@ -151,7 +154,7 @@ final class Stores {
         List<Way> ways = new ArrayList<>();
         for (Way way : all) {
             Way less = cutDown(way);
-            if (!less.gives().isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
+            if (!less.yields().isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
                 ways.removeIf(other -> betters(less, other));
                 ways.add(less);
             }
@@ -160,24 +163,28 @@ final class Stores {
     }
 
     private Way cutDown(Way way) {
-        if (needed.containsAll(way.gives().keySet())) {
-            return way;
-        }
-        Map<Id, Integer> gives = new TreeMap<>(way.gives());
-        gives.keySet().retainAll(needed);
-        return new Way(way.build(), gives);
+        return needed.containsAll(way.gives().keySet()) && needed.containsAll(way.leaves().keySet()) ? way
+                : new Way(way.build(), needed(way.gives()), needed(way.leaves()));
+    }
+
+    private Map<Id, Integer> needed(Map<Id, Integer> counts) {
+        Map<Id, Integer> some = new TreeMap<>(counts);
+        some.keySet().retainAll(needed);
+        return some;
     }
 
     private static boolean betters(Way one, Way other) {
-        return other.gives().entrySet().stream()
-                .allMatch(gives -> one.gives().getOrDefault(gives.getKey(), 0) >= gives.getValue());
+        Map<Id, Integer> yields = one.yields();
+        return other.yields().entrySet().stream()
+                .allMatch(least -> yields.getOrDefault(least.getKey(), 0) >= least.getValue());
     }
 
-    /** Parts with one way only are as good as built. */
+    /** Parts with one way only are as good as built; but what comes loose between games is not worked over. */
     private void settle() {
         for (Pool pool : List.copyOf(shared.values())) {
-            if (pool.ways().size() == 1) {
-                pool.ways().get(0).gives().forEach((type, gives) -> {
+            if (pool.ways().size() == 1 && (pool.fixing() != Fixing.LOOSE_BETWEEN_GAMES
+                    || pool.ways().get(0).yields().keySet().stream().noneMatch(taken::contains))) {
+                pool.ways().get(0).yields().forEach((type, gives) -> {
                     if (pool.own() > 0) {
                         own.merge(type, pool.own() * gives, Integer::sum);
                     }

@@ -33,8 +33,11 @@ import org.joda.money.Money;
  */
 final class Stages {
 
-    /** So much work is worth while for what is bought at once, and for its boxes in stages. */
-    static final Limits ONCE = new Limits(20_000, 20_000);
+    /** So much work is worth while for what is bought at once: with its proof most plans in stages are proven. */
+    static final Limits ONCE = new Limits(60_000, 20_000);
+
+    /** And for its boxes in stages. */
+    private static final Limits BOXES = new Limits(20_000, 20_000);
 
     private static final Limits EARLY = new Limits(4_000, 5_000);
 
@@ -87,11 +90,11 @@ final class Stages {
                 one.box(), one.boxes(), one.title(), one.code(), one.seller(), one.price(), one.cost(), counts.get(one.line()),
                 one.load(), one.pieces())).toList();
         return Planner.plan(question.with(new Market(market.catalogue(), wares, market.terms(), market.unpriced(),
-                market.findings())).buying(once.boxes()), currency, ONCE, cancel, progress).plan();
+                market.findings())).buying(once.boxes()), currency, BOXES, cancel, progress).plan();
     }
 
     private Optional<Plan> of(Set<Id> boxes) {
-        return Planner.plan(question.with(only(boxes)), currency, ONCE, cancel, progress).plan();
+        return Planner.plan(question.with(only(boxes)), currency, BOXES, cancel, progress).plan();
     }
 
     /** The boxes that are cheapest for the stages up to each one, and for each alone: what little money buys first. */
@@ -134,8 +137,8 @@ final class Stages {
     }
 
     private static Plan told(Plan plan, Money bound, boolean settled) {
-        return new Plan(plan.purchases(), plan.orders(), plan.buildings(), plan.conversions(), plan.fielded(), plan.turnouts(),
-                plan.leftovers(), plan.total(), !bound.isLessThan(plan.total()), settled, bound);
+        return new Plan(plan.purchases(), plan.orders(), plan.buildings(), plan.alone(), plan.conversions(), plan.fielded(),
+                plan.turnouts(), plan.leftovers(), plan.total(), !bound.isLessThan(plan.total()), settled, bound);
     }
 
     /** All of it bought at once, with no end of money and time. */

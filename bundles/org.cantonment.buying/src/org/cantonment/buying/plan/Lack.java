@@ -99,7 +99,7 @@ final class Lack {
         supply.stacks().stream().filter(stack -> stack.counted() > 0).forEach(stack -> types.add(stack.what()));
         supply.frames().forEach(frames -> {
             types.add(frames.part());
-            frames.ways().forEach(way -> types.addAll(way.gives().keySet()));
+            frames.ways().forEach(way -> types.addAll(way.yields().keySet()));
         });
         return types;
     }

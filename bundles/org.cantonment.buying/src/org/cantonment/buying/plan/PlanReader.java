@@ -16,11 +16,7 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.likeness.Conversion;
-import org.cantonment.stock.supply.Frames;
-import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
-import org.cantonment.stock.turnout.Depot;
-import org.cantonment.stock.turnout.Turnout;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -35,7 +31,6 @@ final class PlanReader {
     private final long[] values;
     private final Shares shares;
     private final Supply shelf;
-    private final List<Target> fielded = new ArrayList<>();
 
     PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome, CancelToken cancel) {
         this.cancel = cancel;
@@ -62,13 +57,15 @@ final class PlanReader {
         if (total.getAmountMinorLong() > outcome.cost() || proven && total.getAmountMinorLong() < outcome.cost()) {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
-        List<Turnout> turnouts = turnouts(purchases);
-        List<Building> buildings = new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
-                .after(purchases, buildings());
+        List<Building> chosen = buildings();
+        Fielding fielding = Fielding.of(question, formulation, values, new Guesses(question, purchases, plain(chosen)), cancel);
+        List<Building> buildings = new PlainBuilds(question.with(fielding.fielded()), formulation.plainBuilds(values),
+                fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen);
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), conversions(), fielded, turnouts,
-                leftovers(purchases, buildings, turnouts), total, proven, outcome.settled(), bound);
+        List<Leftover> left = new Leftovers(shares, shelf, purchases).of(fielding.used(), chosen, buildings, fielding.alone());
+        return new Plan(purchases, orders, plain(buildings), fielding.alone().stream().map(this::plain).toList(), conversions(),
+                fielding.fielded(), fielding.turnouts(), left, total, proven, outcome.settled(), bound);
     }
 
     private List<Purchase> purchases() {
@@ -117,26 +114,10 @@ final class PlanReader {
         return new Conversion(shares.plain(turn.line()), from, shares.plain(turn.to()), turn.gives(), turn.times());
     }
 
-    private static Map<Id, Integer> parts(Supply supply) {
-        Map<Id, Integer> parts = new TreeMap<>();
-        for (Frames frames : supply.frames()) {
-            parts.merge(frames.part(), frames.count(), Integer::sum);
-        }
-        return parts;
-    }
-
-    private Map<Id, Integer> boughtParts(List<Purchase> purchases) {
-        Map<Id, Integer> parts = new TreeMap<>();
-        for (Purchase one : purchases) {
-            parts(shares.load(one.ware())).forEach((part, count) -> parts.merge(part, count * one.count(), Integer::sum));
-        }
-        return parts;
-    }
-
-    private static Map<Id, Integer> builtParts(List<Building> buildings, boolean lasting) {
+    private static Map<Id, Integer> glued(List<Building> buildings) {
         Map<Id, Integer> parts = new TreeMap<>();
         for (Building one : buildings) {
-            if (one.fixing() == Fixing.GLUED || !lasting) {
+            if (one.fixing() == Fixing.GLUED) {
                 parts.merge(one.part(), one.count(), Integer::sum);
             }
         }
@@ -144,66 +125,14 @@ final class PlanReader {
     }
 
     private void checkParts(List<Purchase> purchases, List<Building> buildings) {
-        Map<Id, Integer> there = boughtParts(purchases);
-        parts(shelf).forEach((part, count) -> there.merge(part, count, Integer::sum));
-        builtParts(buildings, true).forEach((part, count) -> {
+        Map<Id, Integer> there = Leftovers.bought(purchases, shares);
+        Leftovers.parts(shelf).forEach((part, count) -> there.merge(part, count, Integer::sum));
+        glued(buildings).forEach((part, count) -> {
             if (count > there.getOrDefault(part, 0)) {
                 throw new IllegalStateException("The plan builds " + count + " of " + part + " out of "
                         + there.getOrDefault(part, 0));
             }
         });
-    }
-
-    private List<Turnout> turnouts(List<Purchase> purchases) throws Muster.Undecided {
-        List<Turnout> turnouts = new ArrayList<>();
-        for (int t = 0; t < question.targets().size(); t++) {
-            Target target = question.targets().get(t);
-            if (!formulation.stands(values, t)) {
-                continue;
-            }
-            fielded.add(target);
-            turnouts.add(Muster.of(Depot.of(question.market().catalogue(), standing(t, purchases), target.allowance()), target, cancel));
-        }
-        return turnouts;
-    }
-
-    /** Of each type as many as were bought, but no more than there are beside those that stand somewhere. */
-    private List<Leftover> leftovers(List<Purchase> purchases, List<Building> buildings, List<Turnout> turnouts) {
-        Map<Id, Integer> used = new TreeMap<>();
-        for (int t = 0; t < turnouts.size(); t++) {
-            Map<Id, Integer> own = Standing.of(turnouts.get(t), shares, fielded.get(t).person());
-            own.forEach((type, count) -> used.merge(type, count, Math::max));
-        }
-        Map<Id, Integer> there = new TreeMap<>();
-        shelf.stacks().forEach(stack -> there.merge(stack.what(), stack.counted(), Integer::sum));
-        Map<Id, Integer> bought = new TreeMap<>();
-        for (Purchase one : purchases) {
-            for (Stack stack : shares.load(one.ware()).stacks()) {
-                if (stack.counted() > 0) {
-                    bought.merge(stack.what(), stack.counted() * one.count(), Integer::sum);
-                }
-            }
-        }
-        for (Building one : buildings) {
-            // What comes loose is taken apart again: it is never a piece that is left over.
-            if (one.fixing() == Fixing.GLUED) {
-                one.gives().forEach((type, gives) -> bought.merge(type, gives * one.count(), Integer::sum));
-            }
-        }
-        Map<Id, Integer> left = new TreeMap<>();
-        bought.forEach((type, count) -> add(left, type, Math.min(count,
-                count + there.getOrDefault(type, 0) - used.getOrDefault(type, 0))));
-        Map<Id, Integer> built = builtParts(buildings, false);
-        Map<Id, Integer> ownParts = parts(shelf);
-        boughtParts(purchases).forEach((part, count) -> add(left, part,
-                Math.min(count, count + ownParts.getOrDefault(part, 0) - built.getOrDefault(part, 0))));
-        return left.entrySet().stream().map(one -> new Leftover(one.getKey(), one.getValue())).toList();
-    }
-
-    private void add(Map<Id, Integer> left, Id what, int count) {
-        if (count > 0) {
-            left.merge(shares.plain(what), count, Integer::sum);
-        }
     }
 
     /** The builds by plain names, with whom each is for. */
@@ -214,19 +143,5 @@ final class PlanReader {
             return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.stage(),
                     shares.person(one.build()), gives);
         }).toList();
-    }
-
-    /** What stands ready for a target, and how much of it is only guessed. */
-    private Supply standing(int t, List<Purchase> purchases) {
-        Target target = question.targets().get(t);
-        Guesses guesses = new Guesses();
-        guesses.count(question.shelves().get(target.person()), 1);
-        purchases.stream().filter(one -> one.stage() <= target.stage())
-                .forEach(one -> guesses.count(one.ware().load(), one.count()));
-        guesses.build(plain(buildings().stream().filter(one -> one.stage() <= target.stage()).toList()).stream()
-                .filter(one -> one.person() == target.person()).toList());
-        List<Stack> stacks = new ArrayList<>();
-        formulation.standing(values, t).forEach((type, count) -> stacks.add(guesses.told(type, count)));
-        return new Supply(stacks, List.of(), List.of(), List.of());
     }
 }

@@ -122,7 +122,7 @@ public final class Costs {
                         : planned(filling, asked, outcome, cancel);
     }
 
-    /** What the planner says of one filling: where what is bought must be built before it is worked over, and why not. */
+    /** What the planner says of one filling: where a short look at it does not tell, and why nothing is enough. */
     private Cost planned(Filling filling, Asked asked, Outcome outcome, CancelToken cancel) {
         Answer answer = Planner.plan(question(filling, asked), currency, LIMITS, cancel, Progress.SILENT);
         if (answer.plan().isEmpty()) {

@@ -64,6 +64,9 @@ final class GrowJson {
         if (step.verdict().isPresent()) {
             json.name("points").value(step.verdict().get().points());
             json.name("list").value(step.words());
+            if (!step.book().isEmpty()) {
+                json.name("book").value(step.book());
+            }
             plans.findings("breaches", step.breaches());
             plans.findings("cautions", step.cautions());
         }
@@ -90,6 +93,7 @@ final class GrowJson {
         if (growth.shortfall().isPresent()) {
             json.name("shortfall").beginObject();
             json.name("round").value(answer.steps().get(growth.shortfall().get().stage()).round());
+            json.name("settled").value(growth.shortfall().get().settled());
             plans.money("missing", growth.shortfall().get().missing());
             plans.money("needed", growth.shortfall().get().needed());
             plans.money("available", growth.shortfall().get().available());
