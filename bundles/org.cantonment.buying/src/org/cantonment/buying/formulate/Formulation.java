@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.solve.Preference;
@@ -31,6 +32,8 @@ public final class Formulation {
 
     /** Wares that help nothing and that no threshold could ask for have no column. */
     static final int NONE = -1;
+    /** What a piece costs that stands for another where what is bought is settled; a build costs 1. */
+    private static final int FOR_OTHERS = 1_000;
 
     private final Question question;
     private final Shares shares;
@@ -68,7 +71,7 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public Formulation(Question question, int helped, OptionalLong total, CancelToken cancel) {
-        this(question, Optional.empty(), helped, total, cancel);
+        this(question, Optional.empty(), Optional.empty(), helped, total, cancel);
     }
 
     /**
@@ -78,10 +81,21 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public Formulation(Question question, Sought sought, CancelToken cancel) {
-        this(question, Optional.of(sought), -1, OptionalLong.empty(), cancel);
+        this(question, Optional.of(sought), Optional.empty(), -1, OptionalLong.empty(), cancel);
     }
 
-    private Formulation(Question question, Optional<Sought> sought, int helped, OptionalLong total, CancelToken cancel) {
+    /**
+     * The programme where it is settled what is bought, and what costs is what stands for others, and then what is built.
+     *
+     * @param question its targets must all stand
+     * @throws Cancelled if the token says so
+     */
+    public static Formulation settled(Question question, List<Purchase> bought, CancelToken cancel) {
+        return new Formulation(question, Optional.empty(), Optional.of(bought), -1, OptionalLong.empty(), cancel);
+    }
+
+    private Formulation(Question question, Optional<Sought> sought, Optional<List<Purchase>> bought, int helped,
+            OptionalLong total, CancelToken cancel) {
         this.question = question;
         maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
@@ -101,7 +115,13 @@ public final class Formulation {
         convert();
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
         if (demands.isPresent()) {
-            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add(cancel);
+            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups(), 0).add(cancel);
+        } else if (bought.isPresent()) {
+            for (int t = 0; t < wants.size(); t++) {
+                new FlowRows(this, maker, t, new Demands(NONE), wants.get(t), wants.get(t).groups(), FOR_OTHERS).add(cancel);
+            }
+            programme = maker.make(purchases.settled(bought.get()), builds.lasting());
+            return;
         } else {
             hall(cancel);
         }
