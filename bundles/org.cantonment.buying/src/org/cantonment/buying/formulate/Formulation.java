@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.plan.Work;
 import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
@@ -55,7 +56,12 @@ public final class Formulation {
      * @param total what all stages together may cost at the most
      */
     public Formulation(Question question, int helped, OptionalLong total) {
-        this(question, Optional.empty(), helped, total);
+        this(question, Optional.empty(), helped, NONE, total);
+    }
+
+    /** The programme that asks for as little time as can be at the bench of one stage, beyond what it has. */
+    public static Formulation atTheBench(Question question, int helped) {
+        return new Formulation(question, Optional.empty(), NONE, helped, OptionalLong.empty());
     }
 
     /**
@@ -64,10 +70,10 @@ public final class Formulation {
      * @param question its one target needs as much as any choice could need
      */
     public Formulation(Question question, Sought sought) {
-        this(question, Optional.of(sought), -1, OptionalLong.empty());
+        this(question, Optional.of(sought), NONE, NONE, OptionalLong.empty());
     }
 
-    private Formulation(Question question, Optional<Sought> sought, int helped, OptionalLong total) {
+    private Formulation(Question question, Optional<Sought> sought, int helped, int busy, OptionalLong total) {
         this.question = question;
         maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
@@ -78,10 +84,11 @@ public final class Formulation {
             wants.add(one);
             needed.addAll(one.types());
         }
+        BuildTimes times = new BuildTimes(question.market().catalogue(), shares);
         stores = new Stores(needed, shares.shelves(question.shelves()), shared,
-                question.stages().stream().anyMatch(stage -> stage.bench().isPresent()));
+                question.benched() ? Optional.of(times) : Optional.empty());
         purchases = new Purchases(question, wares, stores, wants, maker);
-        builds = new Builds(question, stores, purchases, wants, maker);
+        builds = new Builds(question, stores, purchases, wants, times, busy, maker);
         choices = new Choices(question.targets(), maker);
         convert();
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
@@ -95,7 +102,8 @@ public final class Formulation {
         }
         int more = purchases.settle(helped);
         total.ifPresent(most -> maker.atMost(purchases.total(), most));
-        programme = helped < 0 ? maker.make() : maker.make(more);
+        int costly = busy < 0 ? more : builds.bench().more();
+        programme = costly < 0 ? maker.make() : maker.make(costly);
     }
 
     private void hall() {
@@ -234,7 +242,7 @@ public final class Formulation {
 
     /**
      * Among plans of the same cost: the fewest pieces bought, then the most points used where lists are chosen, then the
-     * fewest boxes, then nothing sooner than it is wanted, then by code.
+     * fewest boxes, then nothing sooner than it is wanted, then the least work where there is an end of it, then by code.
      */
     public Preference preference() {
         long[] pieces = new long[programme.columns().size()];
@@ -259,6 +267,11 @@ public final class Formulation {
         tiers.add(boxes);
         if (question.stages().size() > 1) {
             tiers.add(early);
+        }
+        if (question.benched()) {
+            long[] work = new long[pieces.length];
+            builds.bench().weigh(work);
+            tiers.add(work);
         }
         return new Preference(tiers, order.stream().mapToInt(Integer::intValue).toArray());
     }
@@ -293,6 +306,11 @@ public final class Formulation {
             }
         }
         return shares.plain(counts, question.targets().get(target).person());
+    }
+
+    /** What is built in each stage, but for the parts that no choice is made for. */
+    public List<Work> work(long[] values) {
+        return builds.bench().read(values);
     }
 
     /** The ways to build parts that no choice is made for, with how many parts there are. */

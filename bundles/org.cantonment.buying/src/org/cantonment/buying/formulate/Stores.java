@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -23,6 +24,7 @@ final class Stores {
     }
 
     private final Set<Id> needed;
+    private final Optional<BuildTimes> times;
     private final Map<Id, Integer> own = new TreeMap<>();
     private final List<Map<Id, Integer>> direct = new ArrayList<>();
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
@@ -30,9 +32,10 @@ final class Stores {
     private final List<Room> rooms = new ArrayList<>();
     private final List<Pool> plain = new ArrayList<>();
 
-    /** @param counting whether each part that is built counts, even where it leaves no choice */
-    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, boolean counting) {
+    /** @param times how long parts take, where each part that is built counts, even if it leaves no choice */
+    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, Optional<BuildTimes> times) {
         this.needed = needed;
+        this.times = times;
         count(shelf, own);
         frames(shelf, -1);
         for (int w = 0; w < wares.size(); w++) {
@@ -41,7 +44,7 @@ final class Stores {
             direct.add(brings);
             frames(wares.get(w).load(), w);
         }
-        if (!counting) {
+        if (times.isEmpty()) {
             settle();
         }
     }
@@ -65,7 +68,7 @@ final class Stores {
         for (int at = 0; at < supply.frames().size(); at++) {
             Frames one = supply.frames().get(at);
             List<Integer> under = capped.getOrDefault(at, List.of());
-            List<Way> ways = under.isEmpty() ? worthwhile(ways(one)) : ways(one);
+            List<Way> ways = under.isEmpty() ? worthwhile(one) : ways(one);
             if (ways.isEmpty()) {
                 continue;
             }
@@ -73,7 +76,9 @@ final class Stores {
             if (ware >= 0) {
                 bought.put(ware, one.count());
             }
-            Pool pool = new Pool(one.part(), one.fixing(), ways, ware < 0 ? one.count() : 0, bought, under);
+            Map<Id, Integer> ready = ware < 0 && one.built() >= 0
+                    ? Map.of(one.ways().get(one.built()).build(), one.count()) : Map.of();
+            Pool pool = new Pool(one.part(), one.fixing(), ways, ware < 0 ? one.count() : 0, bought, ready, under);
             if (under.isEmpty()) {
                 shared.merge(new Kind(one.part(), one.fixing(), ways), pool, Stores::together);
             } else {
@@ -85,7 +90,9 @@ final class Stores {
     private static Pool together(Pool one, Pool other) {
         Map<Integer, Integer> bought = new TreeMap<>(one.bought());
         other.bought().forEach((ware, count) -> bought.merge(ware, count, Integer::sum));
-        return new Pool(one.part(), one.fixing(), one.ways(), one.own() + other.own(), bought, List.of());
+        Map<Id, Integer> ready = new TreeMap<>(one.ready());
+        other.ready().forEach((build, count) -> ready.merge(build, count, Integer::sum));
+        return new Pool(one.part(), one.fixing(), one.ways(), one.own() + other.own(), bought, ready, List.of());
     }
 
     /** The number of the cap's room; -1 if it limits nothing that is needed. */
@@ -124,23 +131,26 @@ final class Stores {
         return ways;
     }
 
-    /** Ways cut down to what is needed, without those that another one betters. */
-    private List<Way> worthwhile(List<Way> all) {
+    /** Ways cut down to what is needed, without those that another one betters; what stands already may always stay. */
+    private List<Way> worthwhile(Frames frames) {
         List<Way> ways = new ArrayList<>();
-        for (Way way : all) {
+        Optional<Id> stands = frames.built() < 0 || times.isEmpty() ? Optional.empty()
+                : Optional.of(frames.ways().get(frames.built()).build());
+        for (Way way : ways(frames)) {
             Map<Id, Integer> gives = new TreeMap<>(way.gives());
             gives.keySet().retainAll(needed);
             Way less = new Way(way.build(), gives);
-            if (!gives.isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
-                ways.removeIf(other -> betters(less, other));
+            boolean stays = stands.filter(less.build()::equals).isPresent();
+            if (!gives.isEmpty() && (stays || ways.stream().noneMatch(other -> betters(frames.part(), other, less)))) {
+                ways.removeIf(other -> betters(frames.part(), less, other) && stands.filter(other.build()::equals).isEmpty());
                 ways.add(less);
             }
         }
         return ways;
     }
 
-    private static boolean betters(Way one, Way other) {
-        return other.gives().entrySet().stream()
+    private boolean betters(Id part, Way one, Way other) {
+        return times.filter(all -> !all.asSoon(part, one, other)).isEmpty() && other.gives().entrySet().stream()
                 .allMatch(gives -> one.gives().getOrDefault(gives.getKey(), 0) >= gives.getValue());
     }
 

@@ -134,7 +134,7 @@ final class Stages {
     }
 
     private static Plan told(Plan plan, Money bound, boolean settled) {
-        return new Plan(plan.purchases(), plan.orders(), plan.buildings(), plan.conversions(), plan.fielded(), plan.turnouts(),
+        return new Plan(plan.purchases(), plan.orders(), plan.buildings(), plan.conversions(), plan.work(), plan.fielded(), plan.turnouts(),
                 plan.leftovers(), plan.total(), !bound.isLessThan(plan.total()), settled, bound);
     }
 

@@ -16,13 +16,14 @@ import org.joda.money.Money;
  * @param buildings the choices that last
  * @param fielded the targets: all of the question but those of a choice that were not chosen
  * @param turnouts for each of them who stands where, with what is bought and built by then; each is complete
+ * @param work what is built in each stage, what is rebuilt between games counted once
  * @param leftovers what is bought and stands nowhere
  * @param proven whether there is none that costs less
  * @param settled whether none that costs as much is preferred: it has fewer pieces, then fewer boxes, then earlier codes
  * @param bound nothing costs less
  */
 public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> buildings, List<Conversions> conversions,
-        List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled,
+        List<Work> work, List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled,
         Money bound) {
 
     public Plan {
@@ -30,6 +31,7 @@ public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> 
         orders = List.copyOf(orders);
         buildings = List.copyOf(buildings);
         conversions = List.copyOf(conversions);
+        work = List.copyOf(work);
         fielded = List.copyOf(fielded);
         turnouts = List.copyOf(turnouts);
         leftovers = List.copyOf(leftovers);
@@ -43,6 +45,11 @@ public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> 
     /** How many pieces and parts are left over. */
     public int left() {
         return leftovers.stream().mapToInt(Leftover::count).sum();
+    }
+
+    /** What is built in all stages together. */
+    public Work allWork() {
+        return work.stream().reduce(Work.NONE, Work::plus);
     }
 
     /** How many of each box are bought in all. */

@@ -56,11 +56,15 @@ final class PlanReader {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
         List<Turnout> turnouts = turnouts();
+        List<Building> chosen = buildings();
         List<Building> buildings = new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
-                .after(purchases, buildings());
+                .after(purchases, chosen);
+        List<Building> others = buildings.stream().filter(one -> chosen.stream().noneMatch(other -> other == one))
+                .toList();
+        List<Work> work = new Labour(question, shares).with(formulation.work(values), others);
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), conversions(), fielded, turnouts,
+        return new Plan(purchases, orders, plain(buildings), conversions(), work, fielded, turnouts,
                 leftovers(purchases, buildings, turnouts), total, proven, outcome.settled(), bound);
     }
 
