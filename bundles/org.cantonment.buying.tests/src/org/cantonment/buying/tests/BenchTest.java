@@ -83,6 +83,10 @@ class BenchTest {
         Stage rich = minutes(80).with(Shop.eur("50.00"));
         assertEquals(List.of("buying.bench: R1 is 10 minutes short at the bench; it has 1 hour 20 minutes."),
                 why(ask(FRAMES, Supply.NONE, ONE_THEN_THREE, rich, rich)));
+        // A third frame is bought, and built, in time if there is more money in the first round, or more time in the second.
+        assertEquals(List.of("buying.budget", "buying.bench"), ask(FRAMES, Supply.NONE, ONE_THEN_THREE,
+                minutes(180).with(Shop.eur("7.00")), minutes(90).with(Shop.eur("14.00"))).findings().stream()
+                        .map(one -> one.code()).toList());
         Stage idle = minutes(800).with(Shop.eur("10.00"));
         assertEquals(List.of("buying.budget"), ask(FRAMES, Supply.NONE, ONE_THEN_THREE, idle, idle).findings().stream()
                 .map(one -> one.code()).toList());

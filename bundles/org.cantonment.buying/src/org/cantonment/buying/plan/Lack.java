@@ -63,11 +63,9 @@ final class Lack {
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
                 .forEach(box -> find("buying.no-price", box, market.catalogue().title(box)
                         + " is asked for, and it is not on sale, or no price says what it costs."));
-        if (findings.size() == before && !cancel.cancelled()) {
-            money();
-        }
-        if (findings.size() == before && !cancel.cancelled()) {
-            bench();
+        int money = findings.size() == before && !cancel.cancelled() && money() ? 1 : 0;
+        if (findings.size() == before + money && !cancel.cancelled()) {
+            bench(money == 0);
         }
         if (findings.size() == before && !cancel.cancelled()) {
             tooFew();
@@ -118,9 +116,9 @@ final class Lack {
         return Solver.solve(new Formulation(asked).programme(), limits, cancel, Progress.SILENT);
     }
 
-    private void money() {
+    private boolean money() {
         if (question.stages().stream().allMatch(stage -> stage.budget().isEmpty())) {
-            return;
+            return false;
         }
         List<Stage> open = question.stages().stream().map(Stage::withoutBudget).toList();
         Outcome outcome = solve(question.with(open, false));
@@ -133,16 +131,18 @@ final class Lack {
                     : "It costs " + cost + " at the least, which is within " + budget
                             + " in all, but not when the money is there.");
         }
+        return outcome.found();
     }
 
-    private void bench() {
+    /** @param alone whether more money would not do */
+    private void bench(boolean alone) {
         if (!question.benched()) {
             return;
         }
         List<Stage> open = question.stages().stream().map(Stage::withoutBench).toList();
         if (solve(question.with(open, question.saved())).found()) {
             busy();
-        } else if (solve(question.with(open.stream().map(Stage::withoutBudget).toList(), false)).found()) {
+        } else if (alone && solve(question.with(open.stream().map(Stage::withoutBudget).toList(), false)).found()) {
             find("buying.bench", question.targets().get(0).id(),
                     "There is too little money, and too little time at the bench: more of the one alone would not do.");
         }
