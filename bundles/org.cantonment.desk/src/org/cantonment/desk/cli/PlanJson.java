@@ -71,6 +71,16 @@ final class PlanJson {
         }
         json.endArray();
         builds(plan);
+        json.name("work").beginArray();
+        for (int stage = 0; stage < plan.work().size(); stage++) {
+            json.beginObject();
+            json.name("stage").value(stage + 1L);
+            json.name("minutes").value(plan.work().get(stage).minutes());
+            json.name("parts").value(plan.work().get(stage).parts());
+            json.endObject();
+        }
+        json.endArray();
+        counts("untimed", plan.allWork().untimed());
         json.name("leftovers").beginArray();
         for (var left : plan.leftovers()) {
             counted(left.what(), left.count());

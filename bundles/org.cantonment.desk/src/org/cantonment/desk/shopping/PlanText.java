@@ -3,21 +3,26 @@ package org.cantonment.desk.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.cantonment.buying.plan.Bench;
 import org.cantonment.buying.plan.Building;
 import org.cantonment.buying.plan.Conversions;
 import org.cantonment.buying.plan.Leftover;
 import org.cantonment.buying.plan.Order;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Purchase;
+import org.cantonment.buying.plan.Work;
 import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Build;
 import org.cantonment.domain.range.Content;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.range.Part;
+import org.cantonment.domain.shelf.BenchTime;
+import org.cantonment.domain.shelf.BenchTime.Measure;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Frames;
@@ -25,6 +30,8 @@ import org.cantonment.stock.turnout.Turnout;
 
 /** The parts of a plan in words. */
 public final class PlanText {
+    private static final int MOST_UNTIMED = 4;
+
     private final Catalogue catalogue;
     private final List<String> people;
 
@@ -99,6 +106,33 @@ public final class PlanText {
 
     private String whose(int person) {
         return people.size() < 2 ? "" : ", for " + people.get(person);
+    }
+
+    /** "3 hours 20 minutes at the bench", of so much if there is an end of it, or "2 of 4 parts built"; empty if nothing is known. */
+    static String work(Work work, Optional<Bench> most) {
+        if (most.isPresent()) {
+            Bench bench = most.get();
+            return bench.measure() == Measure.PARTS ? work.parts() + " of " + bench.words(bench.most()) + " built"
+                    : bench.words(work.minutes()) + " of " + bench.words(bench.most()) + " at the bench";
+        }
+        return work.minutes() == 0 ? "" : BenchTime.words(work.minutes(), Measure.MINUTES) + " at the bench";
+    }
+
+    /** "At the bench: 3 hours 20 minutes.", for all that is built; empty if no time is known of it. */
+    static String bench(Plan plan) {
+        long minutes = plan.allWork().minutes();
+        return minutes == 0 ? "" : "At the bench: " + BenchTime.words(minutes, Measure.MINUTES) + ".";
+    }
+
+    /** Which of the parts that are built do not say how long they take, as a sentence; empty where nobody asks for time. */
+    String untimed(Plan plan, boolean asked) {
+        List<String> parts = plan.allWork().untimed().keySet().stream().map(catalogue::title).toList();
+        if (parts.isEmpty() || !asked && plan.allWork().minutes() == 0) {
+            return "";
+        }
+        String which = parts.size() <= MOST_UNTIMED ? and(parts) : and(List.of(String.join(", ", parts.subList(0, MOST_UNTIMED)),
+                (parts.size() - MOST_UNTIMED) + " other parts"));
+        return "No range says how long it takes to build " + which + "; that counts as no time.";
     }
 
     /** What is built of what is bought, a sentence without its full stop each. */
