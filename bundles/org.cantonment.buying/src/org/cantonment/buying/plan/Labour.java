@@ -18,6 +18,7 @@ final class Labour {
     private final Question question;
     private final BuildTimes times;
     private final Map<Id, Integer> ready = new TreeMap<>();
+    private final List<Building> plain = new ArrayList<>();
 
     Labour(Question question, Shares shares) {
         this.question = question;
@@ -30,23 +31,44 @@ final class Labour {
         return frames.ways().get(frames.built()).build();
     }
 
+    /** How many stand on the shelf that are built so and can be rebuilt. */
+    int ready(Id build) {
+        return ready.getOrDefault(build, 0);
+    }
+
+    /**
+     * Takes in the builds that leave no choice.
+     *
+     * @param all those that were chosen, and they; in the order of stages
+     * @return all of them, where those that stand on the shelf are not told as new
+     */
+    List<Building> plain(List<Building> chosen, List<Building> all) {
+        List<Building> told = new ArrayList<>();
+        for (Building one : all) {
+            if (chosen.stream().anyMatch(other -> other == one)) {
+                told.add(one);
+                continue;
+            }
+            int stand = Math.min(one.count(), ready(one.build()));
+            ready.merge(one.build(), -stand, Integer::sum);
+            plain.add(one.only(one.count() - stand));
+            told.add(plain.get(plain.size() - 1));
+        }
+        return told;
+    }
+
     /**
      * The work of all builds.
      *
      * @param chosen the work of those that a choice was made for
-     * @param plain the builds of all others; what stands already is no work
      * @throws IllegalStateException if a stage has no time for it
      */
-    List<Work> with(List<Work> chosen, List<Building> plain) {
+    List<Work> with(List<Work> chosen) {
         List<Work> all = new ArrayList<>();
         for (int s = 0; s < chosen.size(); s++) {
             Work work = chosen.get(s);
             for (Building one : plain) {
-                if (one.stage() == s && times.built(one.part(), one.build())) {
-                    int stands = Math.min(one.count(), ready.getOrDefault(one.build(), 0));
-                    ready.merge(one.build(), -stands, Integer::sum);
-                    work = work.plus(work(one, one.count() - stands));
-                }
+                work = one.stage() == s && times.built(one.part(), one.build()) ? work.plus(work(one)) : work;
             }
             check(s, work);
             all.add(work);
@@ -54,10 +76,10 @@ final class Labour {
         return all;
     }
 
-    private Work work(Building one, int count) {
+    private Work work(Building one) {
         OptionalInt minutes = times.minutes(one.part(), one.build());
-        return count == 0 ? Work.NONE : new Work((long) count * minutes.orElse(0), count,
-                minutes.isPresent() ? Map.of() : Map.of(one.part(), count));
+        return one.newly() == 0 ? Work.NONE : new Work((long) one.newly() * minutes.orElse(0), one.newly(),
+                minutes.isPresent() ? Map.of() : Map.of(one.part(), one.newly()));
     }
 
     private void check(int stage, Work work) {

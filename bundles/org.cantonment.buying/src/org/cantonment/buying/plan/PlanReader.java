@@ -56,12 +56,11 @@ final class PlanReader {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
         List<Turnout> turnouts = turnouts();
-        List<Building> chosen = buildings();
-        List<Building> buildings = new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
-                .after(purchases, chosen);
-        List<Building> others = buildings.stream().filter(one -> chosen.stream().noneMatch(other -> other == one))
-                .toList();
-        List<Work> work = new Labour(question, shares).with(formulation.work(values), others);
+        Labour labour = new Labour(question, shares);
+        List<Building> chosen = buildings(labour);
+        List<Building> buildings = labour.plain(chosen, new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
+                .after(purchases, chosen));
+        List<Work> work = labour.with(formulation.work(values));
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
         return new Plan(purchases, orders, plain(buildings), conversions(), work, fielded, turnouts,
@@ -85,13 +84,18 @@ final class PlanReader {
         return purchases;
     }
 
-    private List<Building> buildings() {
+    private List<Building> buildings(Labour labour) {
         List<Building> buildings = new ArrayList<>();
         List<Map<BuildKey, Long>> built = formulation.built(values);
         for (int s = 0; s < built.size(); s++) {
             int stage = s;
-            built.get(s).forEach((key, count) -> buildings.add(
-                    new Building(key.part(), key.build(), key.fixing(), (int) (long) count, stage, 0, key.gives())));
+            Map<BuildKey, Long> before = s == 0 ? Map.of() : built.get(s - 1);
+            built.get(s).forEach((key, count) -> {
+                int stood = key.fixing() == Fixing.GLUED ? 0 : stage == 0 ? labour.ready(key.build())
+                        : (int) (long) before.getOrDefault(key, 0L);
+                buildings.add(new Building(key.part(), key.build(), key.fixing(), (int) (long) count,
+                        Math.max(0, (int) (long) count - stood), stage, 0, key.gives()));
+            });
         }
         return buildings;
     }
@@ -214,7 +218,7 @@ final class PlanReader {
         return buildings.stream().map(one -> {
             Map<Id, Integer> gives = new TreeMap<>();
             one.gives().forEach((type, count) -> gives.put(shares.plain(type), count));
-            return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.stage(),
+            return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.newly(), one.stage(),
                     shares.person(one.build()), gives);
         }).toList();
     }

@@ -123,12 +123,12 @@ final class PlanJson {
     private void builds(Plan plan) throws IOException {
         json.name("builds").beginArray();
         for (Building one : plan.buildings()) {
-            if (!one.build().equals(one.part())) {
+            if (one.newly() > 0 && !one.build().equals(one.part())) {
                 json.beginObject();
                 json.name("stage").value(one.stage() + 1L);
                 json.name("part").value(one.part().text());
                 json.name("title").value(shops.market().catalogue().title(one.part()));
-                json.name("count").value(one.count());
+                json.name("count").value(one.newly());
                 counts("gives", one.gives());
                 json.endObject();
             }

@@ -96,7 +96,7 @@ public final class PlanText {
     /** What is built in a stage, a sentence without its full stop each. */
     public List<String> builds(Plan plan, int stage) {
         List<String> words = new ArrayList<>();
-        plan.buildings().stream().filter(one -> one.stage() == stage && !one.build().equals(one.part()))
+        plan.buildings().stream().filter(one -> one.stage() == stage && one.newly() > 0 && !one.build().equals(one.part()))
                 .forEach(one -> words.add(build(one) + whose(one.person())));
         plan.buildings().stream().filter(one -> one.stage() == stage && one.build().equals(one.part()) && people.size() > 1)
                 .forEach(one -> words.add(one.count() + " " + catalogue.title(one.part()) + whose(one.person())));
@@ -139,7 +139,7 @@ public final class PlanText {
     List<String> builtOfBought(Plan plan) {
         Set<Id> parts = plan.purchases().stream().flatMap(one -> one.ware().load().frames().stream()).map(Frames::part)
                 .collect(Collectors.toSet());
-        return plan.buildings().stream().filter(one -> parts.contains(one.part()) && !one.build().equals(one.part()))
+        return plan.buildings().stream().filter(one -> parts.contains(one.part()) && one.newly() > 0 && !one.build().equals(one.part()))
                 .map(this::build).toList();
     }
 
@@ -148,7 +148,7 @@ public final class PlanText {
         String as = catalogue.part(building.part()).map(Part::builds).orElse(List.of()).stream()
                 .filter(one -> one.id().equals(building.build())).findFirst().map(this::gives)
                 .orElseGet(() -> things(building.gives()));
-        return building.count() + " " + catalogue.title(building.part()) + (building.count() == 1 ? " as " : ", each as ")
+        return building.newly() + " " + catalogue.title(building.part()) + (building.newly() == 1 ? " as " : ", each as ")
                 + as + (building.fixing() == Fixing.GLUED ? ", glued" : "");
     }
 
