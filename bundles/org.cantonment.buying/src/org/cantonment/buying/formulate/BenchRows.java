@@ -1,9 +1,10 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 
 import org.cantonment.buying.plan.Bench;
@@ -151,24 +152,27 @@ final class BenchRows {
         counted.forEach((column, weight) -> into[column] = Math.max(1, weight));
     }
 
-    /** What is built in each stage. */
+    /** How many of a pool that is rebuilt between games are built by a stage; empty where that is not counted. */
+    OptionalLong built(int p, int stage, long[] values) {
+        return first[p] == null ? OptionalLong.empty()
+                : OptionalLong.of(ready(pools.get(p)) + Arrays.stream(first[p], 0, stage + 1).mapToLong(column -> values[column]).sum());
+    }
+
+    /** What is built in each stage; what is rebuilt between games only if it is counted. */
     List<Work> read(long[] values) {
         List<Work> stages = new ArrayList<>();
-        long[] ever = new long[pools.size()];
         for (int s = 0; s < question.stages().size(); s++) {
             Work sum = Work.NONE;
             for (int p = 0; p < built.length; p++) {
                 Pool pool = pools.get(p);
                 if (between(pool)) {
-                    long now = firstIn(p, s, ever[p], values);
-                    ever[p] += now;
-                    sum = sum.plus(work(pool.part(), now, times.longest(pool.part())));
+                    sum = first[p] == null ? sum : sum.plus(Work.of(pool.part(), values[first[p][s]], times.longest(pool.part())));
                     continue;
                 }
                 for (int w = 0; w < built[p].length; w++) {
                     Id build = pool.ways().get(w).build();
                     if (times.built(pool.part(), build)) {
-                        sum = sum.plus(work(pool.part(), newly(p, w, s, values), times.minutes(pool.part(), build)));
+                        sum = sum.plus(Work.of(pool.part(), newly(p, w, s, values), times.minutes(pool.part(), build)));
                     }
                 }
             }
@@ -185,29 +189,5 @@ final class BenchRows {
         long before = stage > 0 ? values[built[p][w][stage - 1]]
                 : pools.get(p).ready().getOrDefault(pools.get(p).ways().get(w).build(), 0);
         return Math.max(0, now - before);
-    }
-
-    private long firstIn(int p, int stage, long ever, long[] values) {
-        if (first[p] != null) {
-            return values[first[p][stage]];
-        }
-        long most = 0;
-        for (int t = 0; t < wants.size(); t++) {
-            long here = 0;
-            for (int w = 0; w < built[p].length && wants.get(t).target().stage() == stage; w++) {
-                here += built(pools.get(p), pools.get(p).ways().get(w)) ? values[built[p][w][t]] : 0;
-            }
-            most = Math.max(most, here);
-        }
-        return Math.max(0, most - ready(pools.get(p)) - ever);
-    }
-
-    /** So many parts that take so long each. */
-    static Work work(Id part, long count, OptionalInt minutes) {
-        Map<Id, Integer> untimed = new TreeMap<>();
-        if (count > 0 && minutes.isEmpty()) {
-            untimed.put(part, (int) count);
-        }
-        return new Work(count * minutes.orElse(0), count, untimed);
     }
 }

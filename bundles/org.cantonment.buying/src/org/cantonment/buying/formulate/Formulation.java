@@ -23,6 +23,7 @@ import org.cantonment.buying.solve.ProgrammeMaker.Sum;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.supply.Supply;
 
 /** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
 public final class Formulation {
@@ -290,6 +291,19 @@ public final class Formulation {
     /** What is built: for each stage how many parts in each way. Those built anew for each target are left out. */
     public List<Map<BuildKey, Long>> built(long[] values) {
         return builds.read(values);
+    }
+
+    /**
+     * What lies there for a target and comes loose between games, for a turnout to build of it what is truest; empty where
+     * several people share what is bought.
+     */
+    public Optional<Supply> loose(long[] values, int target) {
+        return question.shelves().size() > 1 ? Optional.empty() : Optional.of(builds.loose(values, target));
+    }
+
+    /** What is built for one target alone, of parts that come loose between games. */
+    public Map<BuildKey, Long> builtAnew(long[] values, int target) {
+        return builds.readAnew(values, target);
     }
 
     /** How many there are of each type when a target stands, with all that is built by then and nothing worked over. */

@@ -63,14 +63,14 @@ public final class Grower {
         Optional<Shortfall> inAll = inAll();
         if (inAll.isPresent()) {
             return new Growth(new Answer(Optional.empty(), true, Optional.empty(), question.market().findings()),
-                    Growth.Lists.GIVEN, List.of(), inAll, Optional.empty(), Optional.empty());
+                    Growth.Lists.GIVEN, List.of(), shortfall(inAll), Optional.empty(), Optional.empty());
         }
         return told(new Stages(question, currency, cancel, progress).plan(PLAN), Growth.Lists.GIVEN);
     }
 
     private Growth told(Answer answer, Growth.Lists lists) {
         if (answer.plan().isEmpty()) {
-            return new Growth(answer, lists, List.of(), answer.impossible() ? shortfall() : Optional.empty(), Optional.empty(),
+            return new Growth(answer, lists, List.of(), answer.impossible() ? shortfall(inAll()) : Optional.empty(), Optional.empty(),
                     Optional.empty());
         }
         Plan plan = answer.plan().get();
@@ -101,10 +101,8 @@ public final class Grower {
     /** The first stage until which all budgets together are less than what everything until then costs at once. */
     private Optional<Shortfall> inAll() {
         Money budgets = Money.zero(currency);
-        Money before = budgets;
         for (int s = 0; s < question.stages().size() && question.stages().get(s).budget().isPresent(); s++) {
-            Money budget = question.stages().get(s).budget().get();
-            budgets = budgets.plus(budget);
+            budgets = budgets.plus(question.stages().get(s).budget().get());
             Question until = until(s);
             Optional<Plan> plan = new Stages(until, currency, cancel, progress).once(until.targets(), BESIDE).plan()
                     .filter(Plan::proven);
@@ -113,35 +111,30 @@ public final class Grower {
             }
             Money cost = plan.get().total();
             if (cost.isGreaterThan(budgets)) {
-                Money there = question.saved() ? budgets.minus(before) : budget;
-                Money missing = cost.minus(budgets);
-                return Optional.of(new Shortfall(s, missing, there.plus(missing), there));
+                return Optional.of(new Shortfall(s, false, cost.minus(budgets), cost, budgets));
             }
-            before = cost;
         }
         return Optional.empty();
     }
 
-    private Optional<Shortfall> shortfall() {
-        Optional<Shortfall> inAll = inAll();
-        if (inAll.isPresent()) {
-            return inAll;
-        }
-        for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
-            Question question = until(s);
-            if (s < this.question.stages().size() - 1 && new Stages(question, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
+    /** By how much the first stage is short that cannot be done; if that is not settled soon, what is known at the least. */
+    private Optional<Shortfall> shortfall(Optional<Shortfall> inAll) {
+        int known = inAll.map(Shortfall::stage).orElse(question.stages().size() - 1);
+        for (int s = 0; s <= known && !cancel.cancelled(); s++) {
+            Question until = until(s);
+            if (s < known && new Stages(until, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
                 continue;
             }
-            Formulation helped = new Formulation(question, s, OptionalLong.empty());
+            Formulation helped = new Formulation(until, s, OptionalLong.empty());
             Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
             if (outcome.state() != Outcome.State.PROVEN) {
-                return Optional.empty();
+                return inAll;
             }
             if (outcome.cost() > 0) {
                 return Optional.of(shortfall(s, Money.ofMinor(currency, outcome.cost()), helped, outcome.values()));
             }
         }
-        return Optional.empty();
+        return inAll;
     }
 
     private Shortfall shortfall(int stage, Money missing, Formulation helped, long[] values) {
@@ -153,7 +146,7 @@ public final class Grower {
                         .minus(Money.ofMinor(currency, paid.total()));
             }
         }
-        return new Shortfall(stage, missing, available.plus(missing), available);
+        return new Shortfall(stage, true, missing, available.plus(missing), available);
     }
 
     /** The stages with no end of money. */

@@ -8,8 +8,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
 
 /**
- * So many parts that stand built in one way in a stage. Parts that come loose between games are not among them: they ask for no choice
- * that lasts.
+ * So many parts that stand built in one way: in a stage, or, of parts that come loose between games, for one target alone.
  *
  * @param part the part; where several order together also a piece, which is given to one of them
  * @param build the line of the range that says how; the part itself if it is kept or given as it is
@@ -28,5 +27,10 @@ public record Building(Id part, Id build, Fixing fixing, int count, int newly, i
     /** The same where only so many did not stand so before. */
     Building only(int fresh) {
         return new Building(part, build, fixing, count, fresh, stage, person, gives);
+    }
+
+    /** As many as both; the other must be of the same part, build, stage and person. */
+    Building plus(Building other) {
+        return new Building(part, build, fixing, count + other.count, newly + other.newly, stage, person, gives);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation;
@@ -19,6 +20,7 @@ import org.cantonment.stock.likeness.Conversion;
 import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
+import org.cantonment.stock.turnout.Build;
 import org.cantonment.stock.turnout.Depot;
 import org.cantonment.stock.turnout.Turnout;
 import org.joda.money.CurrencyUnit;
@@ -35,6 +37,10 @@ final class PlanReader {
     private final Shares shares;
     private final Supply shelf;
     private final List<Target> fielded = new ArrayList<>();
+    // what follows has an entry for each that is fielded
+    private final List<Turnout> turnouts = new ArrayList<>();
+    private final List<Map<Id, Integer>> used = new ArrayList<>();
+    private final List<List<Building>> alone = new ArrayList<>();
 
     PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome) {
         this.question = question;
@@ -55,16 +61,17 @@ final class PlanReader {
         if (total.getAmountMinorLong() > outcome.cost() || proven && total.getAmountMinorLong() < outcome.cost()) {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
-        List<Turnout> turnouts = turnouts();
+        turnouts();
         Labour labour = new Labour(question, shares);
         List<Building> chosen = buildings(labour);
-        List<Building> buildings = labour.plain(chosen, new PlainBuilds(question.with(fielded), formulation.plainBuilds(values), turnouts, shares)
-                .after(purchases, chosen));
-        List<Work> work = labour.with(formulation.work(values));
+        List<Building> buildings = labour.plain(chosen, new PlainBuilds(question.with(fielded), formulation.plainBuilds(values),
+                turnouts, alone, shares).after(purchases, chosen));
+        List<Work> work = labour.with(formulation.work(values), alone);
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), conversions(), work, fielded, turnouts,
-                leftovers(purchases, buildings, turnouts), total, proven, outcome.settled(), bound);
+        return new Plan(purchases, orders, plain(buildings), alone.stream().map(this::plain).toList(), conversions(), work,
+                fielded, turnouts, new Leftovers(shares, shelf, purchases).of(used, chosen, buildings, alone), total, proven,
+                outcome.settled(), bound);
     }
 
     private List<Purchase> purchases() {
@@ -118,26 +125,10 @@ final class PlanReader {
         return new Conversion(shares.plain(turn.line()), from, shares.plain(turn.to()), turn.gives(), turn.times());
     }
 
-    private static Map<Id, Integer> parts(Supply supply) {
-        Map<Id, Integer> parts = new TreeMap<>();
-        for (Frames frames : supply.frames()) {
-            parts.merge(frames.part(), frames.count(), Integer::sum);
-        }
-        return parts;
-    }
-
-    private Map<Id, Integer> boughtParts(List<Purchase> purchases) {
-        Map<Id, Integer> parts = new TreeMap<>();
-        for (Purchase one : purchases) {
-            parts(shares.load(one.ware())).forEach((part, count) -> parts.merge(part, count * one.count(), Integer::sum));
-        }
-        return parts;
-    }
-
-    private static Map<Id, Integer> builtParts(List<Building> buildings, boolean lasting) {
+    private static Map<Id, Integer> glued(List<Building> buildings) {
         Map<Id, Integer> parts = new TreeMap<>();
         for (Building one : buildings) {
-            if (one.fixing() == Fixing.GLUED || !lasting) {
+            if (one.fixing() == Fixing.GLUED) {
                 parts.merge(one.part(), one.count(), Integer::sum);
             }
         }
@@ -145,9 +136,9 @@ final class PlanReader {
     }
 
     private void checkParts(List<Purchase> purchases, List<Building> buildings) {
-        Map<Id, Integer> there = boughtParts(purchases);
-        parts(shelf).forEach((part, count) -> there.merge(part, count, Integer::sum));
-        builtParts(buildings, true).forEach((part, count) -> {
+        Map<Id, Integer> there = Leftovers.bought(purchases, shares);
+        Leftovers.parts(shelf).forEach((part, count) -> there.merge(part, count, Integer::sum));
+        glued(buildings).forEach((part, count) -> {
             if (count > there.getOrDefault(part, 0)) {
                 throw new IllegalStateException("The plan builds " + count + " of " + part + " out of "
                         + there.getOrDefault(part, 0));
@@ -155,62 +146,88 @@ final class PlanReader {
         });
     }
 
-    private List<Turnout> turnouts() {
-        List<Turnout> turnouts = new ArrayList<>();
+    /** Who stands where for each target, and what is built for it alone. */
+    private void turnouts() {
         for (int t = 0; t < question.targets().size(); t++) {
-            Target target = question.targets().get(t);
-            if (!formulation.stands(values, t)) {
-                continue;
-            }
-            fielded.add(target);
-            Supply supply = standing(t);
-            Turnout turnout = Depot.of(question.market().catalogue(), supply, target.allowance())
-                    .turnout(target.needs(), CancelToken.NEVER);
-            if (!turnout.complete()) {
-                throw new IllegalStateException("The plan leaves " + turnout.lacking() + " short in " + target.id());
-            }
-            turnouts.add(turnout);
-        }
-        return turnouts;
-    }
-
-    /** Of each type as many as were bought, but no more than there are beside those that stand somewhere. */
-    private List<Leftover> leftovers(List<Purchase> purchases, List<Building> buildings, List<Turnout> turnouts) {
-        Map<Id, Integer> used = new TreeMap<>();
-        for (int t = 0; t < turnouts.size(); t++) {
-            Map<Id, Integer> own = Standing.of(turnouts.get(t), shares, fielded.get(t).person());
-            own.forEach((type, count) -> used.merge(type, count, Math::max));
-        }
-        Map<Id, Integer> there = new TreeMap<>();
-        shelf.stacks().forEach(stack -> there.merge(stack.what(), stack.counted(), Integer::sum));
-        Map<Id, Integer> bought = new TreeMap<>();
-        for (Purchase one : purchases) {
-            for (Stack stack : shares.load(one.ware()).stacks()) {
-                if (stack.counted() > 0) {
-                    bought.merge(stack.what(), stack.counted() * one.count(), Integer::sum);
+            if (formulation.stands(values, t)) {
+                Target target = question.targets().get(t);
+                fielded.add(target);
+                if (!truest(t, target)) {
+                    asReckoned(t, target);
                 }
             }
         }
-        for (Building one : buildings) {
-            // What comes loose is taken apart again: it is never a piece that is left over.
-            if (one.fixing() == Fixing.GLUED) {
-                one.gives().forEach((type, gives) -> bought.merge(type, gives * one.count(), Integer::sum));
-            }
-        }
-        Map<Id, Integer> left = new TreeMap<>();
-        bought.forEach((type, count) -> add(left, type, Math.min(count,
-                count + there.getOrDefault(type, 0) - used.getOrDefault(type, 0))));
-        Map<Id, Integer> built = builtParts(buildings, false);
-        Map<Id, Integer> ownParts = parts(shelf);
-        boughtParts(purchases).forEach((part, count) -> add(left, part,
-                Math.min(count, count + ownParts.getOrDefault(part, 0) - built.getOrDefault(part, 0))));
-        return left.entrySet().stream().map(one -> new Leftover(one.getKey(), one.getValue())).toList();
     }
 
-    private void add(Map<Id, Integer> left, Id what, int count) {
-        if (count > 0) {
-            left.merge(shares.plain(what), count, Integer::sum);
+    /** Lets the turnout build whatever is truest of what comes loose between games, if that can be left to it. */
+    private boolean truest(int t, Target target) {
+        Optional<Supply> loose = formulation.loose(values, t);
+        if (loose.isEmpty()) {
+            return false;
         }
+        Map<Id, Integer> ready = formulation.standing(values, t);
+        formulation.builtAnew(values, t).forEach((key, count) -> key.gives().forEach((type, gives) ->
+                ready.merge(type, (int) -count * gives, Integer::sum)));
+        Turnout turnout = turnout(supply(ready, target).plus(loose.get()), target);
+        if (turnout.complete()) {
+            used.add(Standing.of(turnout, shares, target.person()));
+            Map<List<Id>, Building> built = new TreeMap<>(Comparator.comparing(List::toString));
+            turnout.builds().forEach(one -> built.merge(List.of(one.part(), one.build()), new Building(one.part(), one.build(),
+                    one.fixing(), one.frames(), one.frames(), target.stage(), target.person(), gives(one, loose.get().frames())), Building::plus));
+            alone.add(List.copyOf(built.values()));
+            turnouts.add(turnout);
+        }
+        return turnout.complete();
+    }
+
+    private static Map<Id, Integer> gives(Build build, List<Frames> loose) {
+        return loose.stream().filter(one -> one.part().equals(build.part())).flatMap(one -> one.ways().stream())
+                .filter(way -> way.build().equals(build.build())).findFirst().orElseThrow().gives();
+    }
+
+    /** As the programme has it built; no more than stands. */
+    private void asReckoned(int t, Target target) {
+        Map<Id, Integer> ready = formulation.standing(values, t);
+        Turnout turnout = turnout(supply(ready, target), target);
+        if (!turnout.complete()) {
+            throw new IllegalStateException("The plan leaves " + turnout.lacking() + " short in " + target.id());
+        }
+        Map<Id, Integer> standing = Standing.of(turnout, shares, target.person());
+        Map<Id, Integer> spare = new TreeMap<>();
+        ready.forEach((type, count) -> spare.put(shares.of(type, target.person()), count));
+        standing.forEach((type, count) -> spare.merge(type, -count, Integer::sum));
+        List<Building> built = new ArrayList<>();
+        formulation.builtAnew(values, t).forEach((key, count) -> {
+            int idle = Math.max(0, key.gives().entrySet().stream()
+                    .mapToInt(gives -> spare.getOrDefault(gives.getKey(), 0) / gives.getValue()).min().orElse(0));
+            int number = (int) (count - Math.min(count, idle));
+            key.gives().forEach((type, gives) -> spare.merge(type, (int) (number - count) * gives, Integer::sum));
+            if (number > 0) {
+                built.add(new Building(key.part(), key.build(), key.fixing(), number, number, target.stage(), target.person(),
+                        key.gives()));
+            }
+        });
+        used.add(standing);
+        alone.add(built);
+        turnouts.add(turnout);
+    }
+
+    private Turnout turnout(Supply supply, Target target) {
+        return Depot.of(question.market().catalogue(), supply, target.allowance()).turnout(target.needs(), CancelToken.NEVER);
+    }
+
+    /** What stands ready for a target, and how much of it is only guessed. */
+    private Supply supply(Map<Id, Integer> ready, Target target) {
+        Map<Id, Integer> guessed = new TreeMap<>();
+        question.shelves().get(target.person()).stacks().forEach(stack -> guessed.put(stack.what(), stack.guessed()));
+        List<Stack> stacks = new ArrayList<>();
+        ready.forEach((type, count) -> {
+            if (count > 0) {
+                int unsure = Math.min(count, guessed.getOrDefault(type, 0));
+                stacks.add(new Stack(type, count - unsure, unsure, 0));
+            }
+        });
+        return new Supply(stacks, List.of(), List.of(), List.of());
     }
 
     /** The builds by plain names, with whom each is for. */
@@ -221,18 +238,5 @@ final class PlanReader {
             return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.newly(), one.stage(),
                     shares.person(one.build()), gives);
         }).toList();
-    }
-
-    /** What stands ready for a target, and how much of it is only guessed. */
-    private Supply standing(int t) {
-        Map<Id, Integer> guessed = new TreeMap<>();
-        question.shelves().get(question.targets().get(t).person()).stacks()
-                .forEach(stack -> guessed.put(stack.what(), stack.guessed()));
-        List<Stack> stacks = new ArrayList<>();
-        formulation.standing(values, t).forEach((type, count) -> {
-            int unsure = Math.min(count, guessed.getOrDefault(type, 0));
-            stacks.add(new Stack(type, count - unsure, unsure, 0));
-        });
-        return new Supply(stacks, List.of(), List.of(), List.of());
     }
 }

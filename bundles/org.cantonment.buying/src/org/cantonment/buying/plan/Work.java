@@ -2,6 +2,7 @@ package org.cantonment.buying.plan;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 
 import org.cantonment.domain.common.Id;
@@ -20,6 +21,11 @@ public record Work(long minutes, long parts, Map<Id, Integer> untimed) {
 
     public Work {
         untimed = Collections.unmodifiableMap(new TreeMap<>(untimed));
+    }
+
+    /** So many parts that take so long each. */
+    public static Work of(Id part, long count, OptionalInt minutes) {
+        return new Work(count * minutes.orElse(0), count, count == 0 || minutes.isPresent() ? Map.of() : Map.of(part, (int) count));
     }
 
     /** This and that. */

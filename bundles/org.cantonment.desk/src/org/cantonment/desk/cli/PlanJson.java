@@ -70,7 +70,8 @@ final class PlanJson {
             order(plan, order);
         }
         json.endArray();
-        builds(plan);
+        builds("builds", plan.buildings());
+        conversions(plan);
         json.name("work").beginArray();
         for (int stage = 0; stage < plan.work().size(); stage++) {
             json.beginObject();
@@ -88,7 +89,7 @@ final class PlanJson {
         json.endArray();
         json.name("turnouts").beginArray();
         for (int i = 0; i < plan.fielded().size(); i++) {
-            turnout(plan.fielded().get(i).title(), plan.fielded().get(i).stage(), plan.turnouts().get(i));
+            turnout(plan, i);
         }
         json.endArray();
         json.endObject();
@@ -120,9 +121,9 @@ final class PlanJson {
         json.endObject();
     }
 
-    private void builds(Plan plan) throws IOException {
-        json.name("builds").beginArray();
-        for (Building one : plan.buildings()) {
+    private void builds(String name, List<Building> builds) throws IOException {
+        json.name(name).beginArray();
+        for (Building one : builds) {
             if (one.newly() > 0 && !one.build().equals(one.part())) {
                 json.beginObject();
                 json.name("stage").value(one.stage() + 1L);
@@ -134,6 +135,9 @@ final class PlanJson {
             }
         }
         json.endArray();
+    }
+
+    private void conversions(Plan plan) throws IOException {
         json.name("conversions").beginArray();
         for (Conversions one : plan.conversions()) {
             json.beginObject();
@@ -162,15 +166,17 @@ final class PlanJson {
         json.endObject();
     }
 
-    private void turnout(String title, int stage, Turnout turnout) throws IOException {
+    private void turnout(Plan plan, int list) throws IOException {
+        Turnout turnout = plan.turnouts().get(list);
         json.beginObject();
-        json.name("list").value(title);
-        json.name("stage").value(stage + 1L);
+        json.name("list").value(plan.fielded().get(list).title());
+        json.name("stage").value(plan.fielded().get(list).stage() + 1L);
         json.name("pieces").value(turnout.needed());
         for (Truth truth : Truth.values()) {
             json.name(PlanText.word(truth)).value(turnout.standing(truth));
         }
         json.name("guessed").value(turnout.guesses().stream().mapToInt(one -> one.pieces()).sum());
+        builds("alone", plan.alone().get(list));
         json.endObject();
     }
 }

@@ -73,6 +73,7 @@ public final class BuyText {
         }
         for (int i = 0; i < plan.fielded().size(); i++) {
             lines.add(plan.fielded().get(i).title() + ": " + plans.turnout(plan.turnouts().get(i)) + ".");
+            plans.alone(plan, i).forEach(build -> lines.add("  " + build + "."));
         }
     }
 
