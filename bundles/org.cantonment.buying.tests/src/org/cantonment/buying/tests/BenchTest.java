@@ -4,10 +4,13 @@ import static org.cantonment.buying.tests.Shop.target;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.cantonment.buying.growth.Grower;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Bench;
 import org.cantonment.buying.plan.Plan;
@@ -15,6 +18,8 @@ import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.plan.Work;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.shelf.BenchTime;
 import org.cantonment.domain.shelf.BenchTime.Measure;
@@ -171,6 +176,22 @@ class BenchTest {
                 .timed("Pole", Fixing.GLUED, 15, "1 Flag").box("Single", "1 Frame, 2 Pole", "7.00");
         Plan plan = ask(shop, Supply.NONE, List.of(target("R1", "1 Crank, 1 Gun, 3 Flag")), Stage.OPEN).plan().orElseThrow();
         assertEquals(List.of(new Work(225, 5, Map.of())), plan.work());
+    }
+
+    /** Of forty lists to choose from all but one want frames, which are cheap and take their time. */
+    @Test
+    void amongManyListsOneIsFoundThatThereIsTimeFor() {
+        Shop shop = new Shop().pieces("Crank", "Tower").timed("Frame", Fixing.GLUED, 90, "1 Crank").box("Single", "1 Frame", "7.00")
+                .box("Landmark", "1 Tower", "50.00");
+        List<Target> targets = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            targets.add(target("L" + i, i == 17 ? "1 Tower" : 1 + i % 4 + " Crank").oneOf(new Target.Choice(Shop.id("Round"), 40 - i,
+                    Optional.empty())));
+        }
+        Question question = new Question(shop.market(), Supply.NONE, targets, List.of(minutes(89)), false, Map.of());
+        Plan plan = Grower.grow(question, Shop.EUR, CancelToken.NEVER, Progress.SILENT).answer().plan().orElseThrow();
+        assertEquals("L17", plan.fielded().get(0).id().name());
+        assertEquals(0, plan.allWork().minutes());
     }
 
     @Test
