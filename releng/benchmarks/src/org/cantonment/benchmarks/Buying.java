@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import com.google.ortools.Loader;
 
@@ -111,7 +112,7 @@ final class Buying {
             Question about = errand.question();
             List<Brief> briefs = Campaigns.rounds(errand, ROUNDS, seed);
             long start = System.nanoTime();
-            Composer.Composed composed = Composer.compose(briefs, Guide.of(about.market(), about.shelves().get(0)),
+            Composer.Composed composed = Composer.compose(briefs, Optional.empty(), Guide.of(about.market(), about.shelves().get(0)),
                     CancelToken.NEVER, Progress.SILENT);
             Question question = new Question(about.market(), about.shelves(), composed.targets(),
                     Collections.nCopies(ROUNDS, Stage.OPEN), false, Map.of());

@@ -104,7 +104,7 @@ class ComposerTest {
                     Situation.BARE.withPoints(leastAndLimits[i + 1], Optional.empty()), Allowance.EXACT, leastAndLimits[i],
                     wishes));
         }
-        return Composer.compose(briefs, Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
+        return Composer.compose(briefs, Optional.empty(), Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
     }
 
     private static Growth grow(Composed composed, String... budgets) {
@@ -170,7 +170,7 @@ class ComposerTest {
                 bound("Guns", Span.atLeast(2), "Gun-Car")));
         Situation situation = Situation.BARE.withPoints(100, Optional.empty());
         Composed composed = Composer.compose(List.of(new Brief(Id.of("Round-1"), "round 1", 0, ruling, situation, Allowance.EXACT,
-                84, List.of())), Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
+                84, List.of())), Optional.empty(), Guide.of(SHOP.market(), Supply.NONE), CancelToken.NEVER, Progress.SILENT);
         assertEquals(List.of(), composed.without());
         composed.lists().values().forEach(list -> {
             assertTrue(Judge.judge(ruling, list, situation).legal());
@@ -188,7 +188,7 @@ class ComposerTest {
         Formation band = new Formation(rule("Band"), "", List.of(billet(1, "Line", Span.of(1, 2), "Ten-Foot")), List.of());
         Ruling ruling = ruling(List.of(band), List.of(bound("Guns", Span.atLeast(1), "Gun-Car")));
         Composed composed = Composer.compose(List.of(new Brief(Id.of("Round-1"), "round 1", 0, ruling,
-                Situation.BARE.withPoints(60, Optional.empty()), Allowance.EXACT, 20, List.of())), Guide.NONE, CancelToken.NEVER,
+                Situation.BARE.withPoints(60, Optional.empty()), Allowance.EXACT, 20, List.of())), Optional.empty(), Guide.NONE, CancelToken.NEVER,
                 Progress.SILENT);
         Composer.Miss miss = composed.misses().get(0);
         assertTrue(miss.tried() > 0);

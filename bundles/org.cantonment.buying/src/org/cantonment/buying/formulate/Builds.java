@@ -133,11 +133,11 @@ final class Builds {
 
     /** Adds what is built of a type and stands in a stage. */
     void add(Id type, int stage, int target, Sum into) {
-        for (int p = 0; p < columns.length; p++) {
+        for (int p : stores.giving(type)) {
             Pool pool = stores.pools().get(p);
             int time = anew(pool) ? target : stage;
             for (int w = 0; time >= 0 && w < columns[p].length; w++) {
-                int gives = pool.ways().get(w).gives().getOrDefault(type, 0);
+                int gives = pool.ways().get(w).yields().getOrDefault(type, 0);
                 for (int since = since(pool, time); gives > 0 && since <= time; since++) {
                     into.add(gives, columns[p][w][since]);
                 }
@@ -146,15 +146,11 @@ final class Builds {
     }
 
     boolean give(Id type) {
-        return stores.pools().stream().anyMatch(pool -> gives(pool, type));
+        return !stores.giving(type).isEmpty();
     }
 
     boolean givenAnew(Id type) {
-        return stores.pools().stream().anyMatch(pool -> anew(pool) && gives(pool, type));
-    }
-
-    private static boolean gives(Pool pool, Id type) {
-        return pool.ways().stream().anyMatch(way -> way.gives().containsKey(type));
+        return stores.giving(type).stream().anyMatch(p -> anew(stores.pools().get(p)));
     }
 
     List<Map<BuildKey, Long>> read(long[] values) {

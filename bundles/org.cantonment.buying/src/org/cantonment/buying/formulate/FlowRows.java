@@ -11,6 +11,7 @@ import java.util.TreeSet;
 
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.stock.likeness.StandIn;
 
@@ -49,10 +50,15 @@ final class FlowRows {
         this.groups = groups;
     }
 
-    void add() {
-        together().forEach(this::fill);
+    /** @throws org.cantonment.domain.common.Cancelled if the token says so */
+    void add(CancelToken cancel) {
+        for (List<NeedGroup> alike : together()) {
+            cancel.check();
+            fill(alike);
+        }
         int stage = wants.target().stage();
         uses.forEach((type, used) -> {
+            cancel.check();
             Formulation.Supplying supplying = formulation.supply(type, stage, number);
             maker.atLeast(new Sum().add(1, supplying.sum()).add(-1, used), -supplying.own());
         });

@@ -20,6 +20,8 @@ import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Conversion;
@@ -47,7 +49,16 @@ public final class Formulation {
 
     /** Puts the programme together. */
     public Formulation(Question question) {
-        this(question, -1, OptionalLong.empty());
+        this(question, CancelToken.NEVER);
+    }
+
+    /**
+     * Puts the programme together.
+     *
+     * @throws Cancelled if the token says so
+     */
+    public Formulation(Question question, CancelToken cancel) {
+        this(question, -1, OptionalLong.empty(), cancel);
     }
 
     /**
@@ -55,71 +66,88 @@ public final class Formulation {
      *
      * @param helped the stage; -1 for the usual programme
      * @param total what all stages together may cost at the most
+     * @throws Cancelled if the token says so
      */
-    public Formulation(Question question, int helped, OptionalLong total) {
-        this(question, Optional.empty(), helped, NONE, total);
+    public Formulation(Question question, int helped, OptionalLong total, CancelToken cancel) {
+        this(question, Optional.empty(), helped, NONE, total, cancel);
     }
 
-    /** The programme that asks for as little time as can be at the bench of one stage, beyond what it has. */
-    public static Formulation atTheBench(Question question, int helped) {
-        return new Formulation(question, Optional.empty(), NONE, helped, OptionalLong.empty());
+    /**
+     * The programme that asks for as little time as can be at the bench of one stage, beyond what it has.
+     *
+     * @throws Cancelled if the token says so
+     */
+    public static Formulation atTheBench(Question question, int helped, CancelToken cancel) {
+        return new Formulation(question, Optional.empty(), NONE, helped, OptionalLong.empty(), cancel);
     }
 
     /**
      * The programme that chooses what is to be fielded, too.
      *
      * @param question its one target needs as much as any choice could need
+     * @throws Cancelled if the token says so
      */
-    public Formulation(Question question, Sought sought) {
-        this(question, Optional.of(sought), NONE, NONE, OptionalLong.empty());
+    public Formulation(Question question, Sought sought, CancelToken cancel) {
+        this(question, Optional.of(sought), NONE, NONE, OptionalLong.empty(), cancel);
     }
 
-    private Formulation(Question question, Optional<Sought> sought, int helped, int busy, OptionalLong total) {
+    private Formulation(Question question, Optional<Sought> sought, int helped, int busy, OptionalLong total,
+            CancelToken cancel) {
         this.question = question;
         maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
         wares = Copies.of(question.market().wares());
         List<Ware> shared = shares.wares(wares);
         for (Target target : question.targets()) {
+            cancel.check();
             Wants one = new Wants(question.market().catalogue(), target, shares);
             wants.add(one);
             needed.addAll(one.types());
         }
         BuildTimes times = new BuildTimes(question.market().catalogue(), shares);
-        stores = new Stores(needed, shares.shelves(question.shelves()), shared,
-                question.benched() ? Optional.of(times) : Optional.empty());
-        purchases = new Purchases(question, wares, stores, wants, maker);
+        stores = new Stores(needed, taken(), shares.shelves(question.shelves()), shared,
+                question.benched() ? Optional.of(times) : Optional.empty(), cancel);
+        purchases = new Purchases(question, wares, stores, wants, maker, cancel);
         builds = new Builds(question, stores, purchases, wants, times, busy, maker);
         choices = new Choices(question.targets(), maker);
         convert();
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
         if (demands.isPresent()) {
-            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add();
-            if (sought.get().missing() > 0) {
-                convertWhatIsReady();
-            }
+            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add(cancel);
         } else {
-            hall();
+            hall(cancel);
         }
-        int more = purchases.settle(helped);
+        int more = purchases.settle(helped, cancel);
         total.ifPresent(most -> maker.atMost(purchases.total(), most));
         int costly = busy < 0 ? more : builds.bench().more();
         programme = costly < 0 ? maker.make() : maker.make(costly);
     }
 
-    private void hall() {
-        HallRows hall = new HallRows(this, choices, maker);
+    private void hall(CancelToken cancel) {
+        HallRows hall = new HallRows(this, choices, maker, cancel);
         for (int t = 0; t < wants.size(); t++) {
             hall.add(t, wants.get(t));
         }
         hall.finish();
     }
 
-    private void convert() {
+    /** What may be worked over for any target. */
+    private Set<Conversion> conversions() {
         Set<Conversion> all = new LinkedHashSet<>();
         wants.forEach(one -> one.conversions().stream()
                 .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
                 .forEach(all::add));
+        return all;
+    }
+
+    private Set<Id> taken() {
+        Set<Id> taken = new TreeSet<>();
+        conversions().forEach(turn -> taken.addAll(turn.from().keySet()));
+        return taken;
+    }
+
+    private void convert() {
+        Set<Conversion> all = conversions();
         for (Conversion turn : all) {
             int[] columns = new int[question.stages().size()];
             int most = turn.times().orElse(Purchases.MANY);
@@ -133,24 +161,12 @@ public final class Formulation {
                 maker.atMost(sum, most);
             }
         }
-        Set<Id> taken = new TreeSet<>();
-        all.forEach(turn -> taken.addAll(turn.from().keySet()));
-        for (Id type : taken) {
+        for (Id type : taken()) {
             for (int s = 0; s < question.stages().size(); s++) {
                 Supplying left = supply(type, s, -1);
                 maker.atLeast(left.sum(), -left.own());
             }
         }
-    }
-
-    /** Where nothing is bought, nothing is built first to be worked over: a turnout does not either. */
-    private void convertWhatIsReady() {
-        Map<Id, Sum> taken = new TreeMap<>();
-        worked.forEach((turn, columns) -> turn.from().forEach((type, takes) ->
-                taken.computeIfAbsent(type, id -> new Sum()).add(takes, columns[0])));
-        Map<Id, Integer> ready = new TreeMap<>();
-        question.shelves().get(0).stacks().forEach(stack -> ready.put(stack.what(), stack.counted()));
-        taken.forEach((type, sum) -> maker.atMost(sum, ready.getOrDefault(type, 0)));
     }
 
     /** A sum of columns, and what there is besides. */

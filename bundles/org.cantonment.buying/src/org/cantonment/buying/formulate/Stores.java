@@ -1,6 +1,8 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.buying.market.Ware;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.supply.BoxCap;
@@ -24,22 +27,31 @@ final class Stores {
     }
 
     private final Set<Id> needed;
+    private final Set<Id> taken;
     private final Optional<BuildTimes> times;
-    private final Map<Id, Integer> own = new TreeMap<>();
+    private final Map<Id, Integer> own = new HashMap<>();
     private final List<Map<Id, Integer>> direct = new ArrayList<>();
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
     private final List<Pool> apart = new ArrayList<>();
     private final List<Room> rooms = new ArrayList<>();
     private final List<Pool> plain = new ArrayList<>();
+    private final List<Pool> pools = new ArrayList<>();
+    private final Map<Id, List<Integer>> giving = new HashMap<>();
 
-    /** @param times how long parts take, where each part that is built counts, even if it leaves no choice */
-    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, Optional<BuildTimes> times) {
-        this.needed = needed;
+    /**
+     * @param taken what conversions take
+     * @param times how long parts take, where each part that is built counts, even if it leaves no choice
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    Stores(Set<Id> needed, Set<Id> taken, Supply shelf, List<Ware> wares, Optional<BuildTimes> times, CancelToken cancel) {
+        this.needed = new HashSet<>(needed);
+        this.taken = taken;
         this.times = times;
         count(shelf, own);
         frames(shelf, -1);
         for (int w = 0; w < wares.size(); w++) {
-            Map<Id, Integer> brings = new TreeMap<>();
+            cancel.check();
+            Map<Id, Integer> brings = new HashMap<>();
             count(wares.get(w).load(), brings);
             direct.add(brings);
             frames(wares.get(w).load(), w);
@@ -47,6 +59,19 @@ final class Stores {
         if (times.isEmpty()) {
             settle();
         }
+        pools.addAll(shared.values());
+        pools.addAll(apart);
+        for (int p = 0; p < pools.size(); p++) {
+            for (Id type : given(pools.get(p))) {
+                giving.computeIfAbsent(type, id -> new ArrayList<>()).add(p);
+            }
+        }
+    }
+
+    private static Set<Id> given(Pool pool) {
+        Set<Id> types = new HashSet<>();
+        pool.ways().forEach(way -> types.addAll(way.yields().keySet()));
+        return types;
     }
 
     private void count(Supply supply, Map<Id, Integer> into) {
@@ -137,11 +162,9 @@ final class Stores {
         Optional<Id> stands = frames.built() < 0 || times.isEmpty() ? Optional.empty()
                 : Optional.of(frames.ways().get(frames.built()).build());
         for (Way way : ways(frames)) {
-            Map<Id, Integer> gives = new TreeMap<>(way.gives());
-            gives.keySet().retainAll(needed);
-            Way less = new Way(way.build(), gives);
+            Way less = cutDown(way);
             boolean stays = stands.filter(less.build()::equals).isPresent();
-            if (!gives.isEmpty() && (stays || ways.stream().noneMatch(other -> betters(frames.part(), other, less)))) {
+            if (!less.yields().isEmpty() && (stays || ways.stream().noneMatch(other -> betters(frames.part(), other, less)))) {
                 ways.removeIf(other -> betters(frames.part(), less, other) && stands.filter(other.build()::equals).isEmpty());
                 ways.add(less);
             }
@@ -149,16 +172,29 @@ final class Stores {
         return ways;
     }
 
-    private boolean betters(Id part, Way one, Way other) {
-        return times.filter(all -> !all.asSoon(part, one, other)).isEmpty() && other.gives().entrySet().stream()
-                .allMatch(gives -> one.gives().getOrDefault(gives.getKey(), 0) >= gives.getValue());
+    private Way cutDown(Way way) {
+        return needed.containsAll(way.gives().keySet()) && needed.containsAll(way.leaves().keySet()) ? way
+                : new Way(way.build(), needed(way.gives()), needed(way.leaves()));
     }
 
-    /** Parts with one way only are as good as built. */
+    private Map<Id, Integer> needed(Map<Id, Integer> counts) {
+        Map<Id, Integer> some = new TreeMap<>(counts);
+        some.keySet().retainAll(needed);
+        return some;
+    }
+
+    private boolean betters(Id part, Way one, Way other) {
+        Map<Id, Integer> yields = one.yields();
+        return times.filter(all -> !all.asSoon(part, one, other)).isEmpty() && other.yields().entrySet().stream()
+                .allMatch(least -> yields.getOrDefault(least.getKey(), 0) >= least.getValue());
+    }
+
+    /** Parts with one way only are as good as built; but what comes loose between games is not worked over. */
     private void settle() {
         for (Pool pool : List.copyOf(shared.values())) {
-            if (pool.ways().size() == 1) {
-                pool.ways().get(0).gives().forEach((type, gives) -> {
+            if (pool.ways().size() == 1 && (pool.fixing() != Fixing.LOOSE_BETWEEN_GAMES
+                    || pool.ways().get(0).yields().keySet().stream().noneMatch(taken::contains))) {
+                pool.ways().get(0).yields().forEach((type, gives) -> {
                     if (pool.own() > 0) {
                         own.merge(type, pool.own() * gives, Integer::sum);
                     }
@@ -182,9 +218,12 @@ final class Stores {
 
     /** Parts that can be built in several ways. */
     List<Pool> pools() {
-        List<Pool> pools = new ArrayList<>(shared.values());
-        pools.addAll(apart);
         return pools;
+    }
+
+    /** The numbers of the pools that a type can be built from. */
+    List<Integer> giving(Id type) {
+        return giving.getOrDefault(type, List.of());
     }
 
     /** Parts that only one way of building is worth considering for. */

@@ -44,7 +44,7 @@ final class Chooser {
     private final Stages stages;
     private final TreeMap<Integer, List<Target>> choices = new TreeMap<>();
     private final List<Target> given = new ArrayList<>();
-    private final Map<Id, Map<Set<Id>, Integer>> needs = new HashMap<>();
+    private final Map<Id, Map<Id, Integer>> needs = new HashMap<>();
     private final Guide guide;
 
     /**
@@ -147,27 +147,26 @@ final class Chooser {
 
     /** Lists of a stage that need least beyond what is there and what the others need, by about what that costs. */
     private List<Target> promising(int stage, Map<Integer, Target> others, Target now) {
-        Map<Set<Id>, Integer> there = new HashMap<>();
-        with(others).forEach(target -> needs(target).forEach((types, count) -> there.merge(types, count, Math::max)));
+        Map<Id, Integer> there = new HashMap<>();
+        with(others).forEach(target -> needed(target).forEach((type, count) -> there.merge(type, count, Math::max)));
         Map<Id, Long> extra = new HashMap<>();
         List<Target> fit = choices.get(stage).stream().filter(target -> target != now && fits(target, others)).toList();
         for (Target target : fit) {
-            long money = 0;
-            for (Map.Entry<Set<Id>, Integer> need : needs(target).entrySet()) {
-                int has = Math.max(there.getOrDefault(need.getKey(), 0), guide.own(need.getKey()));
-                money += guide.price(need.getKey()) * Math.max(0, need.getValue() - has);
-            }
-            extra.put(target.id(), money);
+            Reckoner reckoner = new Reckoner(guide, target.allowance(), there);
+            int[] have = new int[target.needs().size()];
+            target.needs().forEach(need -> have[reckoner.slot(need.anyOf(), need.unit().orElse(need.entry()))] += need.count());
+            extra.put(target.id(), reckoner.money(have));
         }
         return fit.stream().sorted(Comparator.comparingLong((Target target) -> extra.get(target.id()))
                 .thenComparing(target -> -target.choice().orElseThrow().points()).thenComparing(Target::id)).limit(TRIED).toList();
     }
 
-    private Map<Set<Id>, Integer> needs(Target target) {
+    /** What a list needs, by the types that would be bought for it. */
+    private Map<Id, Integer> needed(Target target) {
         return needs.computeIfAbsent(target.id(), id -> {
-            Map<Set<Id>, Integer> needed = new HashMap<>();
-            target.needs().forEach(need -> needed.merge(guide.types(need.anyOf(), need.unit().orElse(need.entry()),
-                    target.allowance()), need.count(), Integer::sum));
+            Map<Id, Integer> needed = new HashMap<>();
+            target.needs().forEach(need -> guide.bought(guide.kinds(need.anyOf(), need.unit().orElse(need.entry()),
+                    target.allowance())).ifPresent(type -> needed.merge(type, need.count(), Integer::sum)));
             return needed;
         });
     }

@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import org.cantonment.buying.growth.Draft.Side;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.expression.Quantity;
 import org.cantonment.domain.finding.Severity;
+import org.cantonment.domain.force.ForceList;
 import org.cantonment.rules.view.AlwaysView;
 import org.cantonment.rules.view.Formula;
 import org.cantonment.rules.view.KeepView;
 import org.cantonment.rules.view.LimitLine;
 import org.cantonment.rules.view.Ruling;
-import org.cantonment.rules.view.UnitView;
 
 /** Lists that go on from the list before: all of it, or all but a few, as far as it may still be taken. */
 final class Continuity {
@@ -28,9 +28,18 @@ final class Continuity {
         this.brief = brief;
     }
 
-    /** Whether a list that does not go on from the one before may be refused for it. */
+    /** Whether a list that does not go on from the one before may be refused for it, or be called unwise. */
     static boolean asked(Ruling ruling) {
-        return ruling.limits().stream().filter(limit -> limit.severity() == Severity.BREACH)
+        return must(ruling) || looksBack(ruling, Severity.CAUTION);
+    }
+
+    /** Whether such a list may be refused for it. */
+    static boolean must(Ruling ruling) {
+        return looksBack(ruling, Severity.BREACH);
+    }
+
+    private static boolean looksBack(Ruling ruling, Severity severity) {
+        return ruling.limits().stream().filter(limit -> limit.severity() == severity)
                 .flatMap(limit -> limit.lines().stream()).anyMatch(Continuity::looksBack);
     }
 
@@ -50,10 +59,10 @@ final class Continuity {
     }
 
     /** Drafts to begin with: earlier ones, and the same with one or two units fewer where the rules let them go. */
-    List<Draft> starts(List<Draft> earlier) {
+    List<Draft> starts(List<ForceList> earlier, CancelToken cancel) {
         Map<String, Draft> starts = new LinkedHashMap<>();
         List<Draft> level = new ArrayList<>();
-        earlier.stream().limit(EARLIER).map(this::renewed).forEach(level::add);
+        earlier.stream().limit(EARLIER).map(list -> Recast.of(list, brief.ruling(), cancel)).forEach(level::add);
         level.forEach(one -> starts.putIfAbsent(one.key(), one));
         for (int changed = 0; changed < Math.min(2, changes()); changed++) {
             List<Draft> fewer = new ArrayList<>();
@@ -67,36 +76,6 @@ final class Continuity {
             level = fewer;
         }
         return List.copyOf(starts.values());
-    }
-
-    /** The cards as they stand now: units that are gone make room for those that took their place, or for nobody. */
-    private Draft renewed(Draft draft) {
-        List<Troop> troops = new ArrayList<>();
-        for (Troop troop : draft.troops()) {
-            List<Troop.Fill> fills = new ArrayList<>();
-            for (Troop.Fill fill : troop.fills()) {
-                List<Taking> units = fill.units().stream().map(this::renewed).flatMap(Optional::stream).toList();
-                int gone = fill.units().size() - units.size();
-                fills.add(fill.count() == gone ? Troop.Fill.NONE : new Troop.Fill(fill.room(), fill.count() - gone, units));
-            }
-            troops.add(new Troop(troop.of(), troop.parent(), fills));
-        }
-        List<Side> sides = new ArrayList<>();
-        draft.sides().forEach(side -> renewed(side.taking()).ifPresent(one -> sides.add(new Side(side.support(), side.room(), one))));
-        return new Draft(troops, sides, draft.load(), draft.have());
-    }
-
-    private Optional<Taking> renewed(Taking taking) {
-        if (!(brief.ruling().choice(taking.unit().id()) instanceof UnitView unit)) {
-            return Optional.empty();
-        }
-        Optional<UnitView> now = unit.permission().allowed() ? Optional.of(unit)
-                : unit.successor().map(next -> brief.ruling().choice(next.unit())).filter(UnitView.class::isInstance)
-                        .map(UnitView.class::cast).filter(next -> next.permission().allowed());
-        return now.map(one -> one.index() == taking.unit().index() && one.step(taking.strength()) != null
-                && one.options().keySet().containsAll(taking.options().keySet())
-                        ? new Taking(one, taking.strength(), taking.options())
-                        : Taking.of(one, one.nearestStrength(taking.strength())));
     }
 
     private static List<Draft> less(Draft draft) {

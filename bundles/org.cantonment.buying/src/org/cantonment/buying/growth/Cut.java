@@ -62,7 +62,7 @@ final class Cut {
         if (line instanceof BoundView bound && whole(bound.bound().scope())) {
             return bound(bound, brief);
         }
-        if (line instanceof TakingView taking && whole(taking.taking().scope())) {
+        if (line instanceof TakingView taking && (whole(taking.taking().scope()) || taking.taking().relation() == Relation.JOINS)) {
             return taking(taking);
         }
         if (line instanceof BeforeView before) {
@@ -117,6 +117,12 @@ final class Cut {
 
     private static Optional<Cut> taking(TakingView view) {
         Span span = view.taking().span().orElse(Span.atLeast(1));
+        if (view.taking().relation() == Relation.JOINS) {
+            // Joined in each formation they are there in the whole list, too.
+            int least = Math.max(1, span.min());
+            return Optional.of(new Cut(view, view.subjects(), view.beside(), false, Long.MAX_VALUE, (takes, there, points) ->
+                    takes == 0 ? 0 : Math.max(0, least - takes) + Math.max(0, least - there)));
+        }
         if (view.taking().relation() == Relation.NEEDS) {
             return Optional.of(new Cut(view, view.subjects(), view.beside(), false, Long.MAX_VALUE, (takes, there, points) ->
                     takes == 0 || span.holds(there) ? 0 : Math.max(1, span.min() - there)));

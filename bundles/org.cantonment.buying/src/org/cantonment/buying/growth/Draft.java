@@ -76,9 +76,9 @@ record Draft(List<Troop> troops, List<Side> sides, Load load, int[] have) {
     ForceList list(Id name, Brief brief) {
         Map<Taking, Integer> supports = new TreeMap<>();
         sides.forEach(side -> supports.merge(side.taking(), 1, Integer::sum));
+        Body body = new Body(formations(-1, name), units(supports, name.child("support"), 0));
         return new ForceList(name, brief.situation().player(), OptionalInt.empty(), List.of(), Optional.empty(),
-                brief.situation().points(), new Body(formations(-1, name), units(supports, name.child("support"), 0)), List.of(),
-                List.of(), List.of(), List.of());
+                brief.situation().points(), Joining.joined(brief.ruling(), body), List.of(), List.of(), List.of(), List.of());
     }
 
     private List<Entry> formations(int parent, Id under) {

@@ -260,10 +260,10 @@ final class Drafter {
         for (int c = 0; c < cuts.size(); c++) {
             cuts.get(c).add(item.choice(), item.points(), support, sums, 2 * c);
         }
-        long money = larder.money(item, draft.have());
-        weight = Math.max(weight, Math.min(money, 10 * LEAST_WEIGHT));
+        long money = item.slots().length == 0 ? load.money() : larder.money(larder.plus(draft.have(), item));
+        weight = Math.max(weight, Math.min(money - load.money(), 10 * LEAST_WEIGHT));
         long mixed = item.taking() != null ? 0 : (item.choice().index() + 1) * 0x9E3779B97F4A7C15L;
-        return new Load(load.points() + item.points(), load.money() + money, load.traits() | item.traits(),
+        return new Load(load.points() + item.points(), money, load.traits() | item.traits(),
                 load.signature() + (mixed ^ mixed >>> 29), sums);
     }
 

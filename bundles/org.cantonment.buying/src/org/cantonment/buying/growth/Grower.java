@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 
 import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.formulate.Paid;
@@ -23,6 +24,7 @@ import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.stock.supply.Supply;
@@ -63,19 +65,27 @@ public final class Grower {
         Optional<Shortfall> inAll = inAll();
         if (inAll.isPresent()) {
             return new Growth(new Answer(Optional.empty(), true, Optional.empty(), question.market().findings()),
-                    Growth.Lists.GIVEN, List.of(), shortfall(inAll), Optional.empty(), Optional.empty());
+                    Growth.Lists.GIVEN, List.of(), unlessCancelled(() -> shortfall(inAll)), Optional.empty(), Optional.empty());
         }
         return told(new Stages(question, currency, cancel, progress).plan(PLAN), Growth.Lists.GIVEN);
     }
 
     private Growth told(Answer answer, Growth.Lists lists) {
         if (answer.plan().isEmpty()) {
-            return new Growth(answer, lists, List.of(), answer.impossible() ? shortfall(inAll()) : Optional.empty(), Optional.empty(),
-                    Optional.empty());
+            return new Growth(answer, lists, List.of(), answer.impossible() ? unlessCancelled(() -> shortfall(inAll()))
+                    : Optional.empty(), Optional.empty(), Optional.empty());
         }
         Plan plan = answer.plan().get();
-        return new Growth(answer, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven() ? advice(plan)
-                : Optional.empty());
+        return new Growth(answer, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven()
+                ? unlessCancelled(() -> advice(plan)) : Optional.empty());
+    }
+
+    private static <T> Optional<T> unlessCancelled(Supplier<Optional<T>> asked) {
+        try {
+            return asked.get();
+        } catch (Cancelled beforeThereWasAQuestion) {
+            return Optional.empty();
+        }
     }
 
     private List<Account> accounts(Plan plan) {
@@ -125,7 +135,7 @@ public final class Grower {
             if (s < known && new Stages(until, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
                 continue;
             }
-            Formulation helped = new Formulation(until, s, OptionalLong.empty());
+            Formulation helped = new Formulation(until, s, OptionalLong.empty(), cancel);
             Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
             if (outcome.state() != Outcome.State.PROVEN) {
                 return inAll;
@@ -186,7 +196,7 @@ public final class Grower {
         if (free.isEmpty() || !free.get().proven() || !free.get().total().isLessThan(plan.total())) {
             return Optional.empty();
         }
-        Formulation helped = new Formulation(question, 0, OptionalLong.of(free.get().total().getAmountMinorLong()));
+        Formulation helped = new Formulation(question, 0, OptionalLong.of(free.get().total().getAmountMinorLong()), cancel);
         Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
         return outcome.state() != Outcome.State.PROVEN ? Optional.empty()
                 : Optional.of(new Advice(Money.ofMinor(currency, outcome.cost()), plan.total().minus(free.get().total())));

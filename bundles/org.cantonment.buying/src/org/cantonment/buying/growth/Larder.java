@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,7 +27,6 @@ import org.cantonment.rules.view.AlwaysView;
 import org.cantonment.rules.view.BoundView;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.FormationView;
-import org.cantonment.rules.view.OptionView;
 import org.cantonment.rules.view.Selector;
 import org.cantonment.rules.view.Step;
 import org.cantonment.rules.view.UnitView;
@@ -46,16 +44,13 @@ final class Larder {
     private final Guide guide;
     private final Lessons lessons;
     private final boolean last;
-    private final Map<Id, Integer> later;
-    private final Map<Set<Id>, Integer> slots = new LinkedHashMap<>();
-    private final List<Long> prices = new ArrayList<>();
-    private final List<Integer> own = new ArrayList<>();
+    private final Reckoner reckoner;
     private final Map<String, Item> items = new HashMap<>();
     private final Map<Selector, List<Item>> choices = new HashMap<>();
     private final List<Id> traits = new ArrayList<>();
     private final Set<Id> never = new TreeSet<>();
     private final Set<Id> first = new TreeSet<>();
-    private final Set<String> options = new HashSet<>();
+    private final Map<String, Set<Integer>> options = new HashMap<>();
     private final int liked;
     private final Map<Integer, Boolean> allowed = new HashMap<>();
     private List<FormationView> formations;
@@ -70,21 +65,21 @@ final class Larder {
         this.guide = guide;
         this.lessons = lessons;
         this.last = last;
-        this.later = later;
+        reckoner = new Reckoner(guide, brief.allowance(), later);
         Set<Id> likes = new LinkedHashSet<>();
         brief.wishes().stream().flatMap(wish -> wish.tastes().stream()).forEach(taste ->
                 (taste.taste() == Taste.NEVER ? never : taste.taste() == Taste.FIRST ? first : likes).addAll(taste.what()));
         traits.addAll(likes.stream().limit(TRAITS).toList());
         liked = traits.size();
         traits.addAll(lessons.wanted().stream().limit(TRAITS).toList());
-        options.addAll(lessons.options());
+        lessons.options().forEach((name, counts) -> options.computeIfAbsent(name, key -> new TreeSet<>()).addAll(counts));
         brief.ruling().limits().stream().flatMap(limit -> limit.lines().stream()).filter(AlwaysView.class::isInstance)
                 .forEach(line -> asked(((AlwaysView) line).formula().said()));
     }
 
     private void asked(Expression said) {
         if (said instanceof OptionsTaken taken) {
-            taken.option().ifPresent(options::add);
+            taken.option().ifPresent(name -> options.computeIfAbsent(name, key -> new TreeSet<>()).add(1));
         }
         said.parts().forEach(this::asked);
     }
@@ -186,19 +181,15 @@ final class Larder {
         return all;
     }
 
-    /** Options that the rules ask for, and those whose pieces are there in any case. */
+    /** With options that the rules ask for, and with those whose pieces are there. */
     private void options(Item plain, List<Item> into) {
-        UnitView unit = plain.taking().unit();
-        for (OptionView option : unit.options().values()) {
-            for (int times : new TreeSet<>(List.of(1, option.max()))) {
-                if (option.needs().isEmpty() && times > 0) {
-                    Item with = item(new Taking(unit, plain.taking().strength(), Map.of(option.name(), times)));
-                    if (options.contains(option.name()) || guide != Guide.NONE && alone(with) <= alone(plain)) {
-                        into.add(with);
-                    }
-                }
-            }
+        Variants variants = new Variants(plain.taking());
+        variants.asked(options);
+        complete &= variants.complete();
+        if (guide != Guide.NONE) {
+            variants.free(taking -> alone(item(taking)) <= alone(plain));
         }
+        variants.all().forEach(taking -> into.add(item(taking)));
     }
 
     /** A formation with nothing in it. */
@@ -215,7 +206,7 @@ final class Larder {
                     List.of(), List.of());
             Map<Integer, Integer> needs = new LinkedHashMap<>();
             for (Requirement need : Requirements.of(brief.ruling(), one, Map.of())) {
-                needs.merge(slot(guide.types(need.anyOf(), taking.unit().id(), brief.allowance())), need.count(), Integer::sum);
+                needs.merge(reckoner.slot(need.anyOf(), taking.unit().id()), need.count(), Integer::sum);
             }
             return new Item(taking.unit(), taking, taking.points(), ints(needs.keySet()), ints(needs.values()),
                     traits(taking.unit()));
@@ -226,32 +217,22 @@ final class Larder {
         return some.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private int slot(Set<Id> types) {
-        return slots.computeIfAbsent(types, key -> {
-            prices.add(guide.price(types));
-            own.add(guide.own(types) + types.stream().mapToInt(type -> later.getOrDefault(type, 0)).sum());
-            return prices.size() - 1;
-        });
-    }
-
-    /** What something costs about beyond what is there, if it is added to what stands already. */
-    long money(Item item, int[] have) {
-        long money = 0;
-        for (int i = 0; i < item.slots().length; i++) {
-            int slot = item.slots()[i];
-            int there = slot < have.length ? have[slot] : 0;
-            money += prices.get(slot) * (Math.max(0, there + item.counts()[i] - own.get(slot)) - Math.max(0, there - own.get(slot)));
-        }
-        return money;
+    /** About what all of this costs beyond what is there. */
+    long money(int[] have) {
+        return reckoner.money(have);
     }
 
     private long alone(Item item) {
-        return money(item, new int[0]);
+        return money(plus(new int[0], item));
     }
 
     /** Adds what something needs. */
     int[] plus(int[] have, Item item) {
-        int[] more = Arrays.copyOf(have, Math.max(have.length, prices.size()));
+        int length = have.length;
+        for (int slot : item.slots()) {
+            length = Math.max(length, slot + 1);
+        }
+        int[] more = Arrays.copyOf(have, length);
         for (int i = 0; i < item.slots().length; i++) {
             more[item.slots()[i]] += item.counts()[i];
         }

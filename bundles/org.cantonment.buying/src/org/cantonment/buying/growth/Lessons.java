@@ -32,7 +32,11 @@ import org.cantonment.rules.view.TakingView;
  */
 final class Lessons {
 
+    /** After so many refusals nobody is taken any more who must join somebody. */
+    private static final int UNJOINED = 40;
+
     private final Brief brief;
+    private final Map<Id, Integer> unjoined = new HashMap<>();
     private final Map<Id, LimitView> limits = new HashMap<>();
     private final Map<Id, LimitLine> lines = new HashMap<>();
     private final Set<Id> told = new HashSet<>();
@@ -41,7 +45,7 @@ final class Lessons {
     private final List<Map<String, Integer>> tooDear = new ArrayList<>();
     private final Set<Integer> without = new TreeSet<>();
     private final Set<Id> wanted = new TreeSet<>();
-    private final Set<String> options = new TreeSet<>();
+    private final Map<String, Set<Integer>> options = new TreeMap<>();
     private final Map<String, Integer> reasons = new TreeMap<>();
 
     Lessons(Brief brief) {
@@ -90,19 +94,26 @@ final class Lessons {
 
     private boolean rule(Finding finding) {
         LimitLine line = finding.rule().map(lines::get).orElse(null);
-        if (line == null || !limits.get(line.id()).conditions().isEmpty() || !told.add(line.id())) {
+        if (line == null || !limits.get(line.id()).conditions().isEmpty()) {
             return false;
         }
-        if (line instanceof TakingView taking && taking.taking().relation() == Relation.JOINS) {
-            boolean any = false;
-            for (Choice choice : brief.ruling().choices()) {
-                any |= taking.subjects().takes(choice.index()) && without.add(choice.index());
-            }
-            return any;
+        if (!told.add(line.id())) {
+            return line instanceof TakingView taking && taking.taking().relation() == Relation.JOINS && leaves(taking);
         }
         Optional<Cut> cut = Cut.of(line, brief);
         cut.ifPresent(cuts::add);
         return cut.isPresent();
+    }
+
+    /** Whoever finds nobody to join again and again is left out: there may be somebody, but never at the right place. */
+    private boolean leaves(TakingView taking) {
+        boolean any = false;
+        if (unjoined.merge(taking.id(), 1, Integer::sum) >= UNJOINED) {
+            for (Choice choice : brief.ruling().choices()) {
+                any |= taking.subjects().takes(choice.index()) && without.add(choice.index());
+            }
+        }
+        return any;
     }
 
     private boolean mends(Finding finding) {
@@ -114,7 +125,7 @@ final class Lessons {
                 } else if (action instanceof ReplaceUnit replace) {
                     learned |= wanted.add(replace.unit());
                 } else if (action instanceof SetOption set && set.count() > 0) {
-                    learned |= options.add(set.option());
+                    learned |= options.computeIfAbsent(set.option(), key -> new TreeSet<>()).add(set.count());
                 }
             }
         }
@@ -145,8 +156,8 @@ final class Lessons {
         return wanted;
     }
 
-    /** The options that would have. */
-    Set<String> options() {
+    /** The options that would have, and how many of them. */
+    Map<String, Set<Integer>> options() {
         return options;
     }
 

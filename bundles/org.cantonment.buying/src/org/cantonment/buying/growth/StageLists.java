@@ -26,6 +26,8 @@ import org.cantonment.rules.Verdict;
 final class StageLists {
 
     private static final int WANTED = 24;
+    /** So many that do not go on from the list before are kept beside those that do. */
+    private static final int BESIDE = 8;
     private static final int PASSES = 10;
     private static final int TRIES = 900;
     /** After so many refusals it pays to draft anew with what was learned. */
@@ -69,13 +71,29 @@ final class StageLists {
         lessons = new Lessons(brief);
     }
 
-    /** Looks for lists with what is wished for first; if none is legal, for any. */
-    void find(List<Draft> starts, Map<Id, Integer> later) {
+    /**
+     * Looks for lists with what is wished for first; if none is legal, for any.
+     *
+     * @param starts what lists go on from; if there is nothing, they begin with nothing
+     * @param must whether they must go on from it; if not, some are looked for that do not
+     */
+    void find(List<Draft> starts, Map<Id, Integer> later, boolean must) {
         boolean first = larder(later).asksFirst();
-        search(starts, later, first);
+        find(starts, later, first, must);
         if (legal.isEmpty() && first) {
             unwished = true;
-            search(starts, later, false);
+            find(starts, later, false, must);
+        }
+    }
+
+    private void find(List<Draft> starts, Map<Id, Integer> later, boolean first, boolean must) {
+        search(starts, later, first);
+        if (!starts.isEmpty() && (!must || legal.isEmpty())) {
+            List<Legal> following = List.copyOf(legal);
+            legal.clear();
+            search(List.of(), later, first);
+            legal.subList(Math.min(following.isEmpty() ? WANTED : BESIDE, legal.size()), legal.size()).clear();
+            legal.addAll(0, following);
         }
     }
 
@@ -155,7 +173,7 @@ final class StageLists {
         Map<Id, Integer> needed = new TreeMap<>();
         if (!legal.isEmpty()) {
             for (Requirement need : Requirements.of(brief.ruling(), legal.get(0).list(), Map.of())) {
-                guide.types(need.anyOf(), need.unit().orElse(need.entry()), brief.allowance()).stream().findFirst()
+                guide.bought(guide.kinds(need.anyOf(), need.unit().orElse(need.entry()), brief.allowance()))
                         .ifPresent(type -> needed.merge(type, need.count(), Integer::sum));
             }
         }

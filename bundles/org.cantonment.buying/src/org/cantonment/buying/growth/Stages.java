@@ -38,8 +38,11 @@ import org.joda.money.Money;
  */
 final class Stages {
 
-    /** So much work is worth while for what is bought at once, and for its boxes in stages. */
-    static final Limits ONCE = new Limits(20_000, 20_000);
+    /** So much work is worth while for what is bought at once: with its proof most plans in stages are proven. */
+    static final Limits ONCE = new Limits(60_000, 20_000);
+
+    /** And for its boxes in stages. */
+    private static final Limits BOXES = new Limits(20_000, 20_000);
 
     private static final Limits EARLY = new Limits(4_000, 5_000);
 
@@ -92,11 +95,11 @@ final class Stages {
                 one.box(), one.boxes(), one.title(), one.code(), one.seller(), one.price(), one.cost(), counts.get(one.line()),
                 one.load(), one.pieces())).toList();
         return Planner.plan(question.with(new Market(market.catalogue(), wares, market.terms(), market.unpriced(),
-                market.findings())).buying(once.boxes()), currency, ONCE, cancel, progress).plan();
+                market.findings())).buying(once.boxes()), currency, BOXES, cancel, progress).plan();
     }
 
     private Optional<Plan> of(Set<Id> boxes) {
-        return Planner.plan(question.with(only(boxes)), currency, ONCE, cancel, progress).plan();
+        return Planner.plan(question.with(only(boxes)), currency, BOXES, cancel, progress).plan();
     }
 
     /** The boxes that are cheapest for the stages up to each one, and for each alone: what little money buys first. */
@@ -157,8 +160,8 @@ final class Stages {
         Stage idle = Stage.OPEN.with(new Bench(question.stages().stream().flatMap(stage -> stage.bench().stream())
                 .map(Bench::measure).findFirst().orElseThrow(), 0));
         Target now = new Target(target.id(), target.title(), target.person(), 0, target.needs(), target.allowance(), Optional.empty());
-        Outcome least = Solver.solve(Formulation.atTheBench(question.with(List.of(now)).with(List.of(idle), false), 0).programme(),
-                limits, cancel, Progress.SILENT);
+        Outcome least = Solver.solve(Formulation.atTheBench(question.with(List.of(now)).with(List.of(idle), false), 0, cancel)
+                .programme(), limits, cancel, Progress.SILENT);
         return least.found() ? OptionalLong.of(least.cost()) : OptionalLong.empty();
     }
 

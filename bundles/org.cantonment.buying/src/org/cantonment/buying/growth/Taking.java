@@ -43,7 +43,8 @@ record Taking(UnitView unit, int strength, Map<String, Integer> options) impleme
     Entry entry(Id line, int count) {
         List<Taken> taken = new ArrayList<>();
         options.forEach((name, times) -> taken.add(new Taken(times, name)));
-        return new Entry(line, Optional.empty(), count, unit.id(), OptionalInt.of(strength), taken, Optional.empty(), "",
+        boolean only = unit.steps().size() == 1 && unit.steps().get(0).from() == unit.steps().get(0).to();
+        return new Entry(line, Optional.empty(), count, unit.id(), only ? OptionalInt.empty() : OptionalInt.of(strength), taken, Optional.empty(), "",
                 Optional.empty(), Body.EMPTY, List.of());
     }
 

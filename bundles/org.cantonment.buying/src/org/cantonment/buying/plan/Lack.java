@@ -14,7 +14,9 @@ import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;
+import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Finding;
@@ -49,11 +51,27 @@ final class Lack {
         findings = new ArrayList<>(market.findings());
     }
 
+    /** What there is to say; when it is cancelled, less of it. */
     List<Finding> findings() {
+        try {
+            find();
+        } catch (Cancelled enough) {
+            return findings;
+        }
+        return findings;
+    }
+
+    /** "34.00 EUR". */
+    static String text(Money money) {
+        return Amounts.text(money) + " " + money.getCurrencyUnit().getCode();
+    }
+
+    private void find() {
         int before = findings.size();
         Set<Id> sold = new TreeSet<>();
         market.wares().forEach(ware -> sold.addAll(giving(ware.load())));
         for (Target target : question.targets()) {
+            cancel.check();
             Set<Id> had = new TreeSet<>(sold);
             had.addAll(giving(question.shelves().get(target.person())));
             if (target.choice().isEmpty()) {
@@ -63,14 +81,13 @@ final class Lack {
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
                 .forEach(box -> find("buying.no-price", box, market.catalogue().title(box)
                         + " is asked for, and it is not on sale, or no price says what it costs."));
-        int money = findings.size() == before && !cancel.cancelled() && money() ? 1 : 0;
-        if (findings.size() == before + money && !cancel.cancelled()) {
-            bench(money == 0);
+        boolean money = findings.size() == before && money();
+        if (money || findings.size() == before) {
+            bench(!money);
         }
-        if (findings.size() == before && !cancel.cancelled()) {
+        if (findings.size() == before) {
             tooFew();
         }
-        return findings;
     }
 
     private void find(String code, Id at, String message) {
@@ -82,7 +99,7 @@ final class Lack {
         supply.stacks().stream().filter(stack -> stack.counted() > 0).forEach(stack -> types.add(stack.what()));
         supply.frames().forEach(frames -> {
             types.add(frames.part());
-            frames.ways().forEach(way -> types.addAll(way.gives().keySet()));
+            frames.ways().forEach(way -> types.addAll(way.yields().keySet()));
         });
         return types;
     }
@@ -113,7 +130,9 @@ final class Lack {
     }
 
     private Outcome solve(Question asked) {
-        return Solver.solve(new Formulation(asked).programme(), limits, cancel, Progress.SILENT);
+        Outcome outcome = Solver.solve(new Formulation(asked, cancel).programme(), limits, cancel, Progress.SILENT);
+        cancel.check();
+        return outcome;
     }
 
     private boolean money() {
@@ -127,8 +146,8 @@ final class Lack {
                     .reduce(Money.zero(currency), Money::plus);
             Money cost = Money.ofMinor(currency, outcome.bound());
             find("buying.budget", question.targets().get(0).id(), cost.isGreaterThan(budget)
-                    ? "It costs " + cost + " at the least; the budget is " + budget + "."
-                    : "It costs " + cost + " at the least, which is within " + budget
+                    ? "It costs " + text(cost) + " at the least; the budget is " + text(budget) + "."
+                    : "It costs " + text(cost) + " at the least, which is within " + text(budget)
                             + " in all, but not when the money is there.");
         }
         return outcome.found();
@@ -150,7 +169,7 @@ final class Lack {
 
     /** Names the first stage that cannot be done, and by how much it is short if more in that one stage would mend it. */
     private void busy() {
-        for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
+        for (int s = 0; s < question.stages().size(); s++) {
             int stage = s;
             List<Target> targets = question.targets().stream().filter(target -> target.stage() <= stage).toList();
             Question until = question.with(targets).with(question.stages().subList(0, s + 1), question.saved());
@@ -170,26 +189,30 @@ final class Lack {
             return NO_TIME;
         }
         Bench bench = until.stages().get(stage).bench().get();
-        Outcome least = Solver.solve(Formulation.atTheBench(until, stage).programme(), limits, cancel, Progress.SILENT);
+        Outcome least = Solver.solve(Formulation.atTheBench(until, stage, cancel).programme(), limits, cancel, Progress.SILENT);
+        cancel.check();
         return least.state() != Outcome.State.PROVEN ? NO_TIME : " is " + bench.words(least.cost()) + " short at the bench; it has "
                 + bench.words(bench.most()) + (stage == 0 ? "" : ", beside what is left of the rounds before");
     }
 
     private void tooFew() {
         int before = findings.size();
+        boolean eachCan = true;
+        List<Stage> idle = question.stages().stream().map(Stage::withoutBench).toList();
         for (Target target : question.targets()) {
-            Map<Id, Integer> asked = new TreeMap<>();
-            Question alone = new Question(market, question.shelves(), List.of(target), question.stages(), question.saved(),
-                    asked);
-            if (target.choice().isEmpty() && solve(alone).state() == Outcome.State.IMPOSSIBLE) {
+            Outcome alone = target.choice().isPresent() ? null : solve(question.with(List.of(target)).with(idle, question.saved())
+                    .buying(Map.of()));
+            eachCan &= alone == null || alone.found();
+            if (alone != null && alone.state() == Outcome.State.IMPOSSIBLE) {
                 find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "
                         + target.title() + limited() + ".");
             }
         }
         if (findings.size() == before) {
             find("buying.not-together", question.targets().isEmpty() ? Id.of("buying") : question.targets().get(0).id(),
-                    "Each target alone can be had, but not all together: what one builds or works over another lacks"
-                            + limited() + ".");
+                    (eachCan ? "Each target alone can be had, but not all together: what one builds or works over another lacks"
+                             : "They cannot be had all together; whether each of them can alone was not settled")
+                             + limited() + ".");
         }
     }
 

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 import org.cantonment.buying.formulate.Formulation;
@@ -17,12 +16,7 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.likeness.Conversion;
-import org.cantonment.stock.supply.Frames;
-import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
-import org.cantonment.stock.turnout.Build;
-import org.cantonment.stock.turnout.Depot;
-import org.cantonment.stock.turnout.Turnout;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -33,16 +27,13 @@ final class PlanReader {
     private final Formulation formulation;
     private final CurrencyUnit currency;
     private final Outcome outcome;
+    private final CancelToken cancel;
     private final long[] values;
     private final Shares shares;
     private final Supply shelf;
-    private final List<Target> fielded = new ArrayList<>();
-    // what follows has an entry for each that is fielded
-    private final List<Turnout> turnouts = new ArrayList<>();
-    private final List<Map<Id, Integer>> used = new ArrayList<>();
-    private final List<List<Building>> alone = new ArrayList<>();
 
-    PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome) {
+    PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome, CancelToken cancel) {
+        this.cancel = cancel;
         this.question = question;
         this.formulation = formulation;
         this.currency = currency;
@@ -52,8 +43,13 @@ final class PlanReader {
         shelf = shares.shelves(question.shelves());
     }
 
-    /** @throws IllegalStateException if the plan does not stand up to the check */
-    Plan read() {
+    /**
+     * The plan. When it is cancelled it is looked over all the same, with less patience.
+     *
+     * @throws Muster.Undecided if it was not settled that all targets can be fielded
+     * @throws IllegalStateException if the plan does not stand up to the check
+     */
+    Plan read() throws Muster.Undecided {
         List<Purchase> purchases = purchases();
         List<Order> orders = new Receipts(question, currency).orders(purchases);
         Money total = orders.stream().map(Order::total).reduce(Money.zero(currency), Money::plus);
@@ -61,17 +57,17 @@ final class PlanReader {
         if (total.getAmountMinorLong() > outcome.cost() || proven && total.getAmountMinorLong() < outcome.cost()) {
             throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
         }
-        turnouts();
+        Fielding fielding = Fielding.of(question, formulation, values, cancel);
         Labour labour = new Labour(question, shares);
         List<Building> chosen = buildings(labour);
-        List<Building> buildings = labour.plain(chosen, new PlainBuilds(question.with(fielded), formulation.plainBuilds(values),
-                turnouts, alone, shares).after(purchases, chosen));
-        List<Work> work = labour.with(formulation.work(values), alone);
+        List<Building> buildings = labour.plain(chosen, new PlainBuilds(question.with(fielding.fielded()),
+                formulation.plainBuilds(values), fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen));
+        List<Work> work = labour.with(formulation.work(values), fielding.alone());
         checkParts(purchases, buildings);
         Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
-        return new Plan(purchases, orders, plain(buildings), alone.stream().map(this::plain).toList(), conversions(), work,
-                fielded, turnouts, new Leftovers(shares, shelf, purchases).of(used, chosen, buildings, alone), total, proven,
-                outcome.settled(), bound);
+        List<Leftover> left = new Leftovers(shares, shelf, purchases).of(fielding.used(), chosen, buildings, fielding.alone());
+        return new Plan(purchases, orders, plain(buildings), fielding.alone().stream().map(this::plain).toList(), conversions(),
+                work, fielding.fielded(), fielding.turnouts(), left, total, proven, outcome.settled(), bound);
     }
 
     private List<Purchase> purchases() {
@@ -144,90 +140,6 @@ final class PlanReader {
                         + there.getOrDefault(part, 0));
             }
         });
-    }
-
-    /** Who stands where for each target, and what is built for it alone. */
-    private void turnouts() {
-        for (int t = 0; t < question.targets().size(); t++) {
-            if (formulation.stands(values, t)) {
-                Target target = question.targets().get(t);
-                fielded.add(target);
-                if (!truest(t, target)) {
-                    asReckoned(t, target);
-                }
-            }
-        }
-    }
-
-    /** Lets the turnout build whatever is truest of what comes loose between games, if that can be left to it. */
-    private boolean truest(int t, Target target) {
-        Optional<Supply> loose = formulation.loose(values, t);
-        if (loose.isEmpty()) {
-            return false;
-        }
-        Map<Id, Integer> ready = formulation.standing(values, t);
-        formulation.builtAnew(values, t).forEach((key, count) -> key.gives().forEach((type, gives) ->
-                ready.merge(type, (int) -count * gives, Integer::sum)));
-        Turnout turnout = turnout(supply(ready, target).plus(loose.get()), target);
-        if (turnout.complete()) {
-            used.add(Standing.of(turnout, shares, target.person()));
-            Map<List<Id>, Building> built = new TreeMap<>(Comparator.comparing(List::toString));
-            turnout.builds().forEach(one -> built.merge(List.of(one.part(), one.build()), new Building(one.part(), one.build(),
-                    one.fixing(), one.frames(), one.frames(), target.stage(), target.person(), gives(one, loose.get().frames())), Building::plus));
-            alone.add(List.copyOf(built.values()));
-            turnouts.add(turnout);
-        }
-        return turnout.complete();
-    }
-
-    private static Map<Id, Integer> gives(Build build, List<Frames> loose) {
-        return loose.stream().filter(one -> one.part().equals(build.part())).flatMap(one -> one.ways().stream())
-                .filter(way -> way.build().equals(build.build())).findFirst().orElseThrow().gives();
-    }
-
-    /** As the programme has it built; no more than stands. */
-    private void asReckoned(int t, Target target) {
-        Map<Id, Integer> ready = formulation.standing(values, t);
-        Turnout turnout = turnout(supply(ready, target), target);
-        if (!turnout.complete()) {
-            throw new IllegalStateException("The plan leaves " + turnout.lacking() + " short in " + target.id());
-        }
-        Map<Id, Integer> standing = Standing.of(turnout, shares, target.person());
-        Map<Id, Integer> spare = new TreeMap<>();
-        ready.forEach((type, count) -> spare.put(shares.of(type, target.person()), count));
-        standing.forEach((type, count) -> spare.merge(type, -count, Integer::sum));
-        List<Building> built = new ArrayList<>();
-        formulation.builtAnew(values, t).forEach((key, count) -> {
-            int idle = Math.max(0, key.gives().entrySet().stream()
-                    .mapToInt(gives -> spare.getOrDefault(gives.getKey(), 0) / gives.getValue()).min().orElse(0));
-            int number = (int) (count - Math.min(count, idle));
-            key.gives().forEach((type, gives) -> spare.merge(type, (int) (number - count) * gives, Integer::sum));
-            if (number > 0) {
-                built.add(new Building(key.part(), key.build(), key.fixing(), number, number, target.stage(), target.person(),
-                        key.gives()));
-            }
-        });
-        used.add(standing);
-        alone.add(built);
-        turnouts.add(turnout);
-    }
-
-    private Turnout turnout(Supply supply, Target target) {
-        return Depot.of(question.market().catalogue(), supply, target.allowance()).turnout(target.needs(), CancelToken.NEVER);
-    }
-
-    /** What stands ready for a target, and how much of it is only guessed. */
-    private Supply supply(Map<Id, Integer> ready, Target target) {
-        Map<Id, Integer> guessed = new TreeMap<>();
-        question.shelves().get(target.person()).stacks().forEach(stack -> guessed.put(stack.what(), stack.guessed()));
-        List<Stack> stacks = new ArrayList<>();
-        ready.forEach((type, count) -> {
-            if (count > 0) {
-                int unsure = Math.min(count, guessed.getOrDefault(type, 0));
-                stacks.add(new Stack(type, count - unsure, unsure, 0));
-            }
-        });
-        return new Supply(stacks, List.of(), List.of(), List.of());
     }
 
     /** The builds by plain names, with whom each is for. */

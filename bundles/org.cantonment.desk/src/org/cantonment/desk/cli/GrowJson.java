@@ -64,6 +64,9 @@ final class GrowJson {
         if (step.verdict().isPresent()) {
             json.name("points").value(step.verdict().get().points());
             json.name("list").value(step.words());
+            if (!step.book().isEmpty()) {
+                json.name("book").value(step.book());
+            }
             plans.findings("breaches", step.breaches());
             plans.findings("cautions", step.cautions());
         }

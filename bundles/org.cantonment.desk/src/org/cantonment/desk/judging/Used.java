@@ -11,13 +11,14 @@ import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
 
 /** How many of each unit and formation some lists have together. */
-final class Used {
+public final class Used {
     private final Map<Id, Integer> counts = new HashMap<>();
 
     private Used() {
     }
 
-    static Map<Id, Integer> in(List<ForceList> lists) {
+    /** By the ids of what stands in them. */
+    public static Map<Id, Integer> in(List<ForceList> lists) {
         Used used = new Used();
         for (ForceList list : lists) {
             used.body(list.body(), 1);

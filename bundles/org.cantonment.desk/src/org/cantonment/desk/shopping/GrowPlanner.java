@@ -11,6 +11,7 @@ import org.cantonment.buying.growth.Brief;
 import org.cantonment.buying.growth.Composer;
 import org.cantonment.buying.growth.Composer.Composed;
 import org.cantonment.buying.growth.Composer.Miss;
+import org.cantonment.buying.growth.Composer.Next;
 import org.cantonment.buying.growth.Grower;
 import org.cantonment.buying.growth.Growth;
 import org.cantonment.buying.growth.Guide;
@@ -39,13 +40,16 @@ final class GrowPlanner {
     private final Supply shelf;
     private final CancelToken cancel;
     private final Progress progress;
+    private final Earlier earlier;
     private final List<Target> targets = new ArrayList<>();
+    private final List<Target> more = new ArrayList<>();
     private final Map<Id, ForceList> lists = new LinkedHashMap<>();
     private final Map<Integer, List<String>> out = new TreeMap<>();
     private final List<String> remarks = new ArrayList<>();
 
-    GrowPlanner(String title, Aims aims, Shops shops, Supply shelf, CancelToken cancel, Progress progress) {
+    GrowPlanner(String title, Aims aims, Shops shops, Supply shelf, Earlier earlier, CancelToken cancel, Progress progress) {
         this.title = title;
+        this.earlier = earlier;
         this.aims = aims;
         this.shops = shops;
         this.shelf = shelf;
@@ -61,7 +65,18 @@ final class GrowPlanner {
     GrowPlan plan(List<Turn> turns, Wishes wishes, int percent, List<Stage> stages, boolean saved) throws Unclear {
         targets(turns, wishes, percent);
         Question question = new Question(shops.market(), shelf, targets, stages, saved, Map.of());
-        Growth growth = Grower.grow(question.with(possible(question)), shops.currency(), cancel, progress);
+        List<Target> possible = possible(question);
+        Growth growth = Grower.grow(question.with(possible), shops.currency(), cancel, progress);
+        if (growth.answer().plan().isEmpty() && !more.equals(targets) && !cancel.cancelled()) {
+            List<Target> all = new ArrayList<>(more);
+            all.removeIf(target -> target.choice().isEmpty() && !possible.contains(target));
+            Growth unwise = Grower.grow(question.with(all), shops.currency(), cancel, progress);
+            if (unwise.answer().plan().isPresent()) {
+                remarks.add("With the lists that there are fewest cautions about there is no plan for this money; so others are"
+                        + " taken, and the cautions stand with them.");
+                return new GrowPlan(unwise, more, lists, out, remarks);
+            }
+        }
         return new GrowPlan(growth, targets, lists, out, remarks);
     }
 
@@ -94,29 +109,32 @@ final class GrowPlanner {
             Turn turn = turns.get(stage);
             if (turn.written().isPresent()) {
                 compose(run, turns);
-                targets.add(aims.of(turn.written().get(), stage).target());
+                Target target = aims.of(turn.written().get(), stage).target();
+                targets.add(target);
+                more.add(target);
                 lists.put(turn.written().get().id(), turn.written().get());
             } else {
-                run.add(brief(turn, stage, stage == 0 ? Optional.empty() : turns.get(stage - 1).written(), percent, wishes));
+                run.add(brief(turn, stage, percent, wishes));
             }
         }
         compose(run, turns);
     }
 
-    private Brief brief(Turn turn, int stage, Optional<ForceList> before, int percent, Wishes wishes) {
-        Situation situation = turn.about().situation().withCancel(cancel);
+    private Brief brief(Turn turn, int stage, int percent, Wishes wishes) {
+        Situation situation = earlier.of(stage, Map.of()).withCancel(cancel);
         int least = (int) (situation.points().orElseThrow() * (long) percent / HUNDRED);
         return new Brief(turn.about().list().id(), title + ", round " + turn.round().number(), stage,
-                turn.about().ruling().orElseThrow(), before.map(situation::withBefore).orElse(situation),
-                aims.allowance(turn.about().list(), turn.about().ruling().get()), least, wishes.in(turn.round().number()));
+                turn.about().ruling().orElseThrow(), situation, aims.allowance(turn.about().list(), turn.about().ruling().get()), least, wishes.in(turn.round().number()));
     }
 
     private void compose(List<Brief> run, List<Turn> turns) {
         if (run.isEmpty()) {
             return;
         }
-        Composed composed = Composer.compose(run, Guide.of(shops.market(), shelf), cancel, progress);
+        Composed composed = Composer.compose(run, next(run.get(run.size() - 1).stage() + 1, turns), Guide.of(shops.market(), shelf),
+                cancel, progress);
         targets.addAll(composed.targets());
+        more.addAll(composed.more());
         lists.putAll(composed.lists());
         composed.misses().forEach(miss -> out.put(miss.stage(), List.of(missed(miss, turns.get(miss.stage())))));
         if (!composed.unwished().isEmpty()) {
@@ -125,6 +143,15 @@ final class GrowPlanner {
                     + "; there it is left aside.");
         }
         run.clear();
+    }
+
+    /** The written list that comes after those that are composed. */
+    private Optional<Next> next(int stage, List<Turn> turns) {
+        if (stage >= turns.size() || !earlier.follows(stage)) {
+            return Optional.empty();
+        }
+        Turn turn = turns.get(stage);
+        return turn.written().map(list -> new Next(turn.about().ruling().orElseThrow(), earlier.of(stage, Map.of()), list));
     }
 
     private static String missed(Miss miss, Turn turn) {

@@ -3,8 +3,10 @@ package org.cantonment.desk.shopping;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
@@ -22,6 +24,7 @@ import org.cantonment.domain.force.Body;
 import org.cantonment.domain.force.ForceList;
 import org.cantonment.domain.shelf.Wish;
 import org.cantonment.rules.Judge;
+import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
 import org.joda.money.Money;
 
@@ -118,8 +121,8 @@ public final class Growing {
     }
 
     private GrowPlan plan(List<Turn> turns, Wishes wishes, Terms terms, List<Stage> stages, boolean saved) throws Unclear {
-        return new GrowPlanner(title, aims, shops, Shopper.shelf(meanings, player, shops), cancel, progress).plan(turns, wishes,
-                terms.least(), stages, saved);
+        return new GrowPlanner(title, aims, shops, Shopper.shelf(meanings, player, shops), earlier(turns), cancel, progress)
+                .plan(turns, wishes, terms.least(), stages, saved);
     }
 
     private List<Round> rounds(List<String> words) throws Unclear {
@@ -191,25 +194,33 @@ public final class Growing {
         return stages;
     }
 
+    private Earlier earlier(List<Turn> turns) {
+        return new Earlier(meanings.listsOf(player.id()), turns);
+    }
+
     private List<Step> steps(List<Turn> turns, List<Stage> stages, GrowPlan plan) {
         List<Step> steps = new ArrayList<>();
-        Optional<ForceList> before = Optional.empty();
+        Earlier earlier = earlier(turns);
+        Map<Integer, ForceList> composed = new TreeMap<>();
         for (int stage = 0; stage < turns.size(); stage++) {
             int at = stage;
             Optional<ForceList> list = turns.get(stage).written().or(() -> plan.growth().answer().plan().flatMap(one ->
                     one.fielded().stream().filter(target -> target.stage() == at).findFirst())
                             .map(target -> plan.lists().get(target.id())));
-            steps.add(step(turns.get(stage), stages.get(stage), list, before, plan.out().getOrDefault(stage, List.of())));
-            before = list;
+            steps.add(step(turns.get(stage), stages.get(stage), list, earlier.of(stage, composed), plan.out().getOrDefault(stage, List.of())));
+            if (turns.get(stage).written().isEmpty()) {
+                list.ifPresent(one -> composed.put(at, one));
+            }
         }
         return steps;
     }
 
-    private Step step(Turn turn, Stage stage, Optional<ForceList> list, Optional<ForceList> before, List<String> out) {
-        Situation situation = turn.about().situation();
-        Situation then = turn.written().isPresent() ? situation : before.map(situation::withBefore).orElse(situation);
-        return new Step(turn.round().number(), turn.round().label(), situation.points(), turn.written().isEmpty(), list,
-                list.map(one -> ListWords.of(one, turn.about().ruling().orElseThrow())).orElse(""),
-                list.map(one -> Judge.judge(turn.about().ruling().orElseThrow(), one, then)), stage.bench(), out);
+    private Step step(Turn turn, Stage stage, Optional<ForceList> list, Situation situation, List<String> out) {
+        Ruling ruling = turn.about().ruling().orElseThrow();
+        boolean composed = turn.written().isEmpty();
+        return new Step(turn.round().number(), turn.round().label(), situation.points(), composed, list,
+                list.map(one -> ListWords.of(one, ruling)).orElse(""),
+                composed ? list.map(one -> ListBook.of(one, player.id(), turn.round().number(), meanings)).orElse("") : "",
+                list.map(one -> Judge.judge(ruling, one, situation)), stage.bench(), out);
     }
 }

@@ -1,6 +1,8 @@
 package org.cantonment.desk.shopping;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.cantonment.domain.force.Entry;
@@ -9,29 +11,48 @@ import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.UnitView;
 
-/** A list in one line. */
+/** A list in one line. Names of its own stand in it only where somebody joins who bears them. */
 final class ListWords {
-    private ListWords() {
+    private final Ruling ruling;
+    private final Set<String> hosts = new HashSet<>();
+
+    private ListWords(ForceList list, Ruling ruling) {
+        this.ruling = ruling;
+        hosts(list.body().entries(), hosts);
+        hosts(list.body().supports(), hosts);
     }
 
     /** "Causey squadron (Staff, 2 Tread troop of 3 with Mast); support: Barge". */
     static String of(ForceList list, Ruling ruling) {
-        String supports = entries(list.body().supports(), ruling);
-        return entries(list.body().entries(), ruling) + (supports.isEmpty() ? "" : "; support: " + supports);
+        return new ListWords(list, ruling).words(list);
     }
 
-    private static String entries(List<Entry> entries, Ruling ruling) {
-        return entries.stream().map(entry -> entry(entry, ruling)).collect(Collectors.joining(", "));
+    private String words(ForceList list) {
+        String supports = entries(list.body().supports());
+        return entries(list.body().entries()) + (supports.isEmpty() ? "" : "; support: " + supports);
     }
 
-    private static String entry(Entry entry, Ruling ruling) {
+    private static void hosts(List<Entry> entries, Set<String> into) {
+        for (Entry entry : entries) {
+            entry.joins().ifPresent(into::add);
+            hosts(entry.body().entries(), into);
+        }
+    }
+
+    private String entries(List<Entry> entries) {
+        return entries.stream().map(this::entry).collect(Collectors.joining(", "));
+    }
+
+    private String entry(Entry entry) {
         Choice choice = ruling.choice(entry.what());
         boolean several = choice instanceof UnitView unit && (unit.steps().size() != 1
                 || unit.steps().get(0).from() != unit.steps().get(0).to());
-        String inner = entries(entry.body().entries(), ruling);
+        String inner = entries(entry.body().entries());
         return (entry.count() == 1 ? "" : entry.count() + " ") + ruling.title(entry.what())
                 + (several && entry.strength().isPresent() ? " of " + entry.strength().getAsInt() : "")
                 + (choice instanceof UnitView unit ? options(entry, unit) : "")
+                + entry.alias().filter(hosts::contains).map(name -> " as " + name).orElse("")
+                + entry.joins().map(name -> " joins " + name).orElse("")
                 + (inner.isEmpty() ? "" : " (" + inner + ")");
     }
 

@@ -19,12 +19,13 @@ import org.cantonment.rules.Verdict;
  * @param composed whether its list was composed, not written
  * @param list     what is fielded; empty if there is no plan
  * @param words    the list in one line
+ * @param book     a composed list as the text of a file; empty where it was written, or there is none
  * @param verdict  what the judge says of it
  * @param bench    what can be built before it; empty for no end
  * @param out      why the plan goes on without this round, in whole sentences; empty if it is in the plan
  */
 public record Step(int round, String title, OptionalInt limit, boolean composed, Optional<ForceList> list, String words,
-        Optional<Verdict> verdict, Optional<Bench> bench, List<String> out) {
+        String book, Optional<Verdict> verdict, Optional<Bench> bench, List<String> out) {
     public Step {
         out = List.copyOf(out);
     }
