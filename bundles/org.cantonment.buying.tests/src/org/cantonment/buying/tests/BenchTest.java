@@ -20,9 +20,13 @@ import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.plan.Work;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
+import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.range.Fixing;
+import org.cantonment.domain.rules.Allows;
+import org.cantonment.domain.rules.Level;
 import org.cantonment.domain.shelf.BenchTime;
 import org.cantonment.domain.shelf.BenchTime.Measure;
+import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.supply.Supply;
 import org.cantonment.stock.supply.Way;
@@ -176,6 +180,35 @@ class BenchTest {
                 .timed("Pole", Fixing.GLUED, 15, "1 Flag").box("Single", "1 Frame, 2 Pole", "7.00");
         Plan plan = ask(shop, Supply.NONE, List.of(target("R1", "1 Crank, 1 Gun, 3 Flag")), Stage.OPEN).plan().orElseThrow();
         assertEquals(List.of(new Work(225, 5, Map.of())), plan.work());
+    }
+
+    /** A gun takes two hours, a crank an hour and a half; where there is no time for the gun, a second crank stands for it. */
+    @Test
+    void theTruestThatThereIsTimeFor() {
+        for (Fixing fixing : List.of(Fixing.GLUED, Fixing.LOOSE_AT_BENCH)) {
+            Shop shop = new Shop().family("Cars", "Crank", "Gun").timed("Frame", fixing, 90, "1 Crank", "1 Gun in 120")
+                    .box("Single", "1 Frame", "7.00");
+            Target both = new Target(Shop.id("R1"), "R1", 0, Shop.needs("1 Crank, 1 Gun"), shop.allowance(new Allows(
+                    Shop.id("Card").line(1), Level.KINDRED, Validity.ALWAYS)));
+            Plan unhurried = ask(shop, Supply.NONE, List.of(both), minutes(1_000)).plan().orElseThrow();
+            assertEquals(2, unhurried.turnouts().get(0).standing(Truth.EXACT), fixing + "");
+            assertEquals(List.of(210L), worked(unhurried), fixing + "");
+            Plan hurried = ask(shop, Supply.NONE, List.of(both), minutes(209)).plan().orElseThrow();
+            assertEquals(1, hurried.turnouts().get(0).standing(Truth.EXACT), fixing + "");
+            assertEquals(List.of(180L), worked(hurried), fixing + "");
+        }
+    }
+
+    /** What is looked for to stand truest is no reason to build more than stands. */
+    @Test
+    void noMoreIsMadeReadyThanStands() {
+        Shop shop = new Shop().family("Cars", "Crank", "Gun").timed("Frame", Fixing.LOOSE_BETWEEN_GAMES, 90, "1 Crank", "1 Gun")
+                .timed("Hull", Fixing.GLUED, 30, "1 Gun", "1 Crank").box("Single", "1 Frame, 1 Hull", "7.00");
+        Target both = new Target(Shop.id("R1"), "R1", 0, Shop.needs("1 Crank, 1 Gun"), shop.allowance(new Allows(
+                Shop.id("Card").line(1), Level.KINDRED, Validity.ALWAYS)));
+        Plan plan = ask(shop, frames(5, -1, Fixing.LOOSE_BETWEEN_GAMES), List.of(both), minutes(1_000)).plan().orElseThrow();
+        assertEquals(2, plan.turnouts().get(0).standing(Truth.EXACT));
+        assertEquals(List.of(180L), worked(plan));
     }
 
     /** Of forty lists to choose from all but one want frames, which are cheap and take their time. */

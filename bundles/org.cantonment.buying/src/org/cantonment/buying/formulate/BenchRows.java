@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.buying.plan.Bench;
@@ -150,6 +151,11 @@ final class BenchRows {
     /** Marks each column that is work with how much of it one is: what takes no time that is known is work all the same. */
     void weigh(long[] into) {
         counted.forEach((column, weight) -> into[column] = Math.max(1, weight));
+    }
+
+    /** The columns that are work. */
+    Set<Integer> counted() {
+        return counted.keySet();
     }
 
     /** How many of a pool that is rebuilt between games are built by a stage; empty where that is not counted. */

@@ -1,9 +1,12 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.cantonment.buying.formulate.BuildKey;
 import org.cantonment.buying.plan.Question;
@@ -225,5 +228,17 @@ final class Builds {
             purchases.addWare(room.ware(), room.each(), stage, left);
         }
         return (int) Math.max(0, Math.min(Purchases.MANY, (left.value(values) + room.own()) * Math.max(1, room.weight())));
+    }
+
+    /** The columns of what is built and not taken apart after one target, and of whatever is work where that counts. */
+    Set<Integer> lasting() {
+        Set<Integer> lasting = new TreeSet<>(bench.counted());
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            for (int w = 0; !anew(pool) && w < columns[p].length; w++) {
+                Arrays.stream(columns[p][w]).forEach(lasting::add);
+            }
+        }
+        return lasting;
     }
 }

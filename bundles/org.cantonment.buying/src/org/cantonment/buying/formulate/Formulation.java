@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.plan.Work;
@@ -32,6 +33,8 @@ public final class Formulation {
 
     /** Wares that help nothing and that no threshold could ask for have no column. */
     static final int NONE = -1;
+    /** What a piece costs that stands for another where what is bought is settled; a build costs 1. */
+    private static final int FOR_OTHERS = 1_000;
 
     private final Question question;
     private final Shares shares;
@@ -69,7 +72,7 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public Formulation(Question question, int helped, OptionalLong total, CancelToken cancel) {
-        this(question, Optional.empty(), helped, NONE, total, cancel);
+        this(question, Optional.empty(), Optional.empty(), helped, NONE, total, cancel);
     }
 
     /**
@@ -78,7 +81,7 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public static Formulation atTheBench(Question question, int helped, CancelToken cancel) {
-        return new Formulation(question, Optional.empty(), NONE, helped, OptionalLong.empty(), cancel);
+        return new Formulation(question, Optional.empty(), Optional.empty(), NONE, helped, OptionalLong.empty(), cancel);
     }
 
     /**
@@ -88,11 +91,21 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public Formulation(Question question, Sought sought, CancelToken cancel) {
-        this(question, Optional.of(sought), NONE, NONE, OptionalLong.empty(), cancel);
+        this(question, Optional.of(sought), Optional.empty(), NONE, NONE, OptionalLong.empty(), cancel);
     }
 
-    private Formulation(Question question, Optional<Sought> sought, int helped, int busy, OptionalLong total,
-            CancelToken cancel) {
+    /**
+     * The programme where it is settled what is bought, and what costs is what stands for others, and then what is built.
+     *
+     * @param question its targets must all stand
+     * @throws Cancelled if the token says so
+     */
+    public static Formulation settled(Question question, List<Purchase> bought, CancelToken cancel) {
+        return new Formulation(question, Optional.empty(), Optional.of(bought), NONE, NONE, OptionalLong.empty(), cancel);
+    }
+
+    private Formulation(Question question, Optional<Sought> sought, Optional<List<Purchase>> bought, int helped,
+            int busy, OptionalLong total, CancelToken cancel) {
         this.question = question;
         maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
@@ -113,7 +126,13 @@ public final class Formulation {
         convert();
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
         if (demands.isPresent()) {
-            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add(cancel);
+            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups(), 0).add(cancel);
+        } else if (bought.isPresent()) {
+            for (int t = 0; t < wants.size(); t++) {
+                new FlowRows(this, maker, t, new Demands(NONE), wants.get(t), wants.get(t).groups(), FOR_OTHERS).add(cancel);
+            }
+            programme = maker.make(purchases.settled(bought.get()), builds.lasting());
+            return;
         } else {
             hall(cancel);
         }
@@ -257,40 +276,9 @@ public final class Formulation {
         return wares;
     }
 
-    /**
-     * Among plans of the same cost: the fewest pieces bought, then the most points used where lists are chosen, then the
-     * fewest boxes, then nothing sooner than it is wanted, then the least work where there is an end of it, then by code.
-     */
+    /** Which of several plans of the same cost is liked best. */
     public Preference preference() {
-        long[] pieces = new long[programme.columns().size()];
-        long[] boxes = new long[pieces.length];
-        long[] early = new long[pieces.length];
-        List<Integer> order = new ArrayList<>();
-        for (int w = 0; w < wares.size(); w++) {
-            int[] columns = purchases.columns(w);
-            for (int s = 0; s < columns.length && columns[s] != NONE; s++) {
-                pieces[columns[s]] = wares.get(w).pieces();
-                boxes[columns[s]] = wares.get(w).boxes();
-                early[columns[s]] = (long) wares.get(w).boxes() * (columns.length - 1 - s);
-                order.add(columns[s]);
-            }
-        }
-        List<long[]> tiers = new ArrayList<>(List.of(pieces));
-        if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
-            long[] unused = new long[pieces.length];
-            choices.weigh(unused);
-            tiers.add(unused);
-        }
-        tiers.add(boxes);
-        if (question.stages().size() > 1) {
-            tiers.add(early);
-        }
-        if (question.benched()) {
-            long[] work = new long[pieces.length];
-            builds.bench().weigh(work);
-            tiers.add(work);
-        }
-        return new Preference(tiers, order.stream().mapToInt(Integer::intValue).toArray());
+        return new Tiers(question, wares, purchases, choices, builds.bench()).of(programme.columns().size());
     }
 
     /** How many purchases of each ware in each stage. */

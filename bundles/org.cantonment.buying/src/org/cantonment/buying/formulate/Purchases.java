@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 
 import org.cantonment.buying.market.Terms;
 import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.solve.Column;
 import org.cantonment.buying.solve.ProgrammeMaker;
@@ -216,5 +217,29 @@ final class Purchases {
             }
         }
         return new Paid(goods, sending, off);
+    }
+
+    /** The value of each column where it is settled what is bought. */
+    Map<Integer, Long> settled(List<Purchase> bought) {
+        Map<Integer, Long> values = new TreeMap<>();
+        long[] free = new long[wares.size()];
+        for (int w = 0; w < free.length; w++) {
+            free[w] = wares.get(w).most();
+            for (int s = 0; s < columns[w].length && columns[w][s] != Formulation.NONE; s++) {
+                values.put(columns[w][s], 0L);
+            }
+        }
+        for (Purchase one : bought) {
+            long left = one.count();
+            for (int w = 0; w < free.length && left > 0; w++) {
+                if (wares.get(w).line().equals(one.ware().line()) && columns[w][one.stage()] != Formulation.NONE) {
+                    long some = Math.min(left, free[w]);
+                    values.merge(columns[w][one.stage()], some, Long::sum);
+                    free[w] -= some;
+                    left -= some;
+                }
+            }
+        }
+        return values;
     }
 }

@@ -20,6 +20,7 @@ import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.plan.Truest;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;
@@ -75,8 +76,9 @@ public final class Grower {
             return new Growth(answer, lists, List.of(), answer.impossible() ? unlessCancelled(() -> shortfall(inAll()))
                     : Optional.empty(), Optional.empty(), Optional.empty());
         }
-        Plan plan = answer.plan().get();
-        return new Growth(answer, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven()
+        Plan plan = Truest.of(question, answer.plan().get(), currency, cancel);
+        Answer truest = new Answer(Optional.of(plan), answer.impossible(), answer.bound(), answer.findings());
+        return new Growth(truest, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven()
                 ? unlessCancelled(() -> advice(plan)) : Optional.empty());
     }
 

@@ -101,7 +101,7 @@ public final class Alternatives {
     /** What the outcome says; empty if it was not settled whether that is enough. */
     private Optional<Plan> read(Outcome outcome) {
         try {
-            return Optional.of(new PlanReader(question, formulation, currency, outcome, cancel).read());
+            return Optional.of(Truest.of(question, PlanReader.read(question, formulation, currency, outcome, cancel), currency, cancel));
         } catch (Muster.Undecided open) {
             return Optional.empty();
         }

@@ -40,6 +40,12 @@ public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> 
         leftovers = List.copyOf(leftovers);
     }
 
+    /** The same, with what is known of what it costs. */
+    public Plan told(boolean isProven, boolean isSettled, Money nothingLess) {
+        return new Plan(purchases, orders, buildings, alone, conversions, work, fielded, turnouts, leftovers, total,
+                isProven, isSettled, nothingLess);
+    }
+
     /** How much less there could be at the most. */
     public Money gap() {
         return total.minus(bound);

@@ -26,37 +26,54 @@ final class PlanReader {
     private final Question question;
     private final Formulation formulation;
     private final CurrencyUnit currency;
-    private final Outcome outcome;
     private final CancelToken cancel;
     private final long[] values;
     private final Shares shares;
     private final Supply shelf;
 
-    PlanReader(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome, CancelToken cancel) {
+    private PlanReader(Question question, Formulation formulation, CurrencyUnit currency, long[] values, CancelToken cancel) {
         this.cancel = cancel;
         this.question = question;
         this.formulation = formulation;
         this.currency = currency;
-        this.outcome = outcome;
-        values = outcome.values();
+        this.values = values;
         shares = formulation.shares();
         shelf = shares.shelves(question.shelves());
     }
 
     /**
-     * The plan. When it is cancelled it is looked over all the same, with less patience.
+     * The plan that was found. When it is cancelled it is looked over all the same, with less patience.
      *
      * @throws Muster.Undecided if it was not settled that all targets can be fielded
      * @throws IllegalStateException if the plan does not stand up to the check
      */
-    Plan read() throws Muster.Undecided {
+    static Plan read(Question question, Formulation formulation, CurrencyUnit currency, Outcome outcome, CancelToken cancel)
+            throws Muster.Undecided {
+        Plan plan = read(question, formulation, currency, outcome.values(), cancel);
+        long total = plan.total().getAmountMinorLong();
+        boolean proven = outcome.state() == Outcome.State.PROVEN;
+        if (total > outcome.cost() || proven && total < outcome.cost()) {
+            throw new IllegalStateException("The prices add up to " + plan.total() + ", the programme to " + outcome.cost());
+        }
+        return plan.told(proven, outcome.settled(), proven ? plan.total()
+                : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost()))));
+    }
+
+    /**
+     * The plan that these values are; nothing is known yet of what others cost.
+     *
+     * @throws Muster.Undecided if it was not settled that all targets can be fielded
+     * @throws IllegalStateException if the plan does not stand up to the check
+     */
+    static Plan read(Question question, Formulation formulation, CurrencyUnit currency, long[] values, CancelToken cancel)
+            throws Muster.Undecided {
+        return new PlanReader(question, formulation, currency, values, cancel).read();
+    }
+
+    private Plan read() throws Muster.Undecided {
         List<Purchase> purchases = purchases();
         List<Order> orders = new Receipts(question, currency).orders(purchases);
         Money total = orders.stream().map(Order::total).reduce(Money.zero(currency), Money::plus);
-        boolean proven = outcome.state() == Outcome.State.PROVEN;
-        if (total.getAmountMinorLong() > outcome.cost() || proven && total.getAmountMinorLong() < outcome.cost()) {
-            throw new IllegalStateException("The prices add up to " + total + ", the programme to " + outcome.cost());
-        }
         Fielding fielding = Fielding.of(question, formulation, values, cancel);
         Labour labour = new Labour(question, shares);
         List<Building> chosen = buildings(labour);
@@ -64,10 +81,9 @@ final class PlanReader {
                 formulation.plainBuilds(values), fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen));
         List<Work> work = labour.with(formulation.work(values), fielding.alone());
         checkParts(purchases, buildings);
-        Money bound = proven ? total : Money.ofMinor(currency, Math.max(0, Math.min(outcome.bound(), outcome.cost())));
         List<Leftover> left = new Leftovers(shares, shelf, purchases).of(fielding.used(), chosen, buildings, fielding.alone());
         return new Plan(purchases, orders, plain(buildings), fielding.alone().stream().map(this::plain).toList(), conversions(),
-                work, fielding.fielded(), fielding.turnouts(), left, total, proven, outcome.settled(), bound);
+                work, fielding.fielded(), fielding.turnouts(), left, total, false, false, Money.zero(currency));
     }
 
     private List<Purchase> purchases() {

@@ -29,15 +29,18 @@ public final class Planner {
     }
 
     /**
-     * The plan of least cost. When it is cancelled it says the best plan so far and the bound.
+     * The plan of least cost, with the builds that let the truest stand. When it is cancelled it says the best plan so far and
+     * the bound.
      *
      * @param currency the currency of account that the market was reckoned in
      */
     public static Answer plan(Question question, CurrencyUnit currency, CancelToken cancel, Progress progress) {
-        return plan(question, currency, Limits.WIDE, cancel, progress);
+        Answer answer = plan(question, currency, Limits.WIDE, cancel, progress);
+        return new Answer(answer.plan().map(plan -> Truest.of(question, plan, currency, cancel)), answer.impossible(),
+                answer.bound(), answer.findings());
     }
 
-    /** The same with a limit of work. */
+    /** The plan of least cost within a limit of work, whatever is built for it. */
     public static Answer plan(Question question, CurrencyUnit currency, Limits limits, CancelToken cancel,
             Progress progress) {
         try {
@@ -59,7 +62,7 @@ public final class Planner {
             return new Answer(Optional.empty(), false, bound, question.market().findings());
         }
         try {
-            Plan plan = new PlanReader(question, formulation, currency, outcome, cancel).read();
+            Plan plan = PlanReader.read(question, formulation, currency, outcome, cancel);
             return new Answer(Optional.of(plan), false, bound, question.market().findings());
         } catch (Muster.Undecided open) {
             return new Answer(Optional.empty(), false, bound, undecided(question, outcome, open, currency, cancel));
