@@ -104,7 +104,9 @@ public final class Growing {
             GrowPlan plain = plan(turns, wishes.plain(), terms, stages, purse.saved());
             if (plain.growth().answer().plan().isPresent()) {
                 plan = plain;
-                remarks.add("With what is wished for there is no plan for this money; so it is left aside.");
+                remarks.add("With what is wished for there is no plan for this money"
+                        + (stages.stream().anyMatch(stage -> stage.bench().isPresent()) ? " and this time at the bench" : "")
+                        + "; so it is left aside.");
             }
         }
         remarks.addAll(plan.remarks());
