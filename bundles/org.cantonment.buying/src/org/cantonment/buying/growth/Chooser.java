@@ -21,12 +21,12 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.joda.money.CurrencyUnit;
-import org.joda.money.Money;
 
 /**
  * Chooses among composed lists. Where there are few, all are asked about together. Where there are many, the foremost list of
  * each stage makes a beginning; then one stage after the other is asked about, the lists of the others standing, until the
- * whole gets no cheaper. If what is chosen so does not fit the budgets, the lists are taken that cost least by themselves.
+ * whole gets no cheaper. If what is chosen so does not fit the budgets, the lists are taken that cost least by themselves, and
+ * if that does not fit the hours, those that are least work by themselves.
  */
 final class Chooser {
 
@@ -83,6 +83,10 @@ final class Chooser {
         Answer answer = fixed(lists);
         if (answer.plan().isEmpty() && !cancel.cancelled()) {
             lists = with(chain(alone()));
+            answer = fixed(lists);
+        }
+        if (answer.plan().isEmpty() && question.benched() && !cancel.cancelled()) {
+            lists = with(chain(work()));
             answer = fixed(lists);
         }
         return new Chosen(answer, lists, false);
@@ -177,16 +181,24 @@ final class Chooser {
         return target.choice().orElseThrow().after().map(after -> after.contains(before.id())).orElse(true);
     }
 
-    /** What each list costs by itself. */
-    private Map<Id, Money> alone() {
-        Map<Id, Money> alone = new LinkedHashMap<>();
+    /** How little each list by itself is at the bench. */
+    private Map<Id, Long> work() {
+        Map<Id, Long> work = new LinkedHashMap<>();
+        choices.values().stream().flatMap(List::stream).forEach(target -> stages.work(target, STAGE)
+                .ifPresent(least -> work.put(target.id(), least)));
+        return work;
+    }
+
+    /** What each list costs by itself, in minor units. */
+    private Map<Id, Long> alone() {
+        Map<Id, Long> alone = new LinkedHashMap<>();
         choices.values().stream().flatMap(List::stream).forEach(target -> stages.once(List.of(target), STAGE).plan()
-                .ifPresent(plan -> alone.put(target.id(), plan.total())));
+                .ifPresent(plan -> alone.put(target.id(), plan.total().getAmountMinorLong())));
         return alone;
     }
 
     /** One list for each stage, each of which may follow the one before: the cheapest, or the foremost. */
-    private Map<Integer, Target> chain(Map<Id, Money> costs) {
+    private Map<Integer, Target> chain(Map<Id, Long> costs) {
         TreeMap<Integer, List<Target>> open = new TreeMap<>();
         Set<Id> before = new HashSet<>();
         for (Map.Entry<Integer, List<Target>> stage : choices.entrySet()) {
@@ -202,7 +214,7 @@ final class Chooser {
         for (int stage : open.descendingKeySet()) {
             Target next = chain.get(stage + 1);
             Comparator<Target> cheap = Comparator.comparing((Target one) -> costs.containsKey(one.id()) ? 0 : 1)
-                    .thenComparing(one -> costs.getOrDefault(one.id(), Money.zero(currency)));
+                    .thenComparing(one -> costs.getOrDefault(one.id(), 0L));
             open.get(stage).stream().filter(target -> next == null || mayFollow(next, target)).min(cheap)
                     .ifPresent(target -> chain.put(stage, target));
         }

@@ -3,19 +3,24 @@ package org.cantonment.buying.growth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
+import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.market.Market;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
+import org.cantonment.buying.plan.Bench;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.solve.Limits;
+import org.cantonment.buying.solve.Outcome;
+import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
@@ -147,6 +152,16 @@ final class Stages {
                 .toList();
         return Planner.plan(new Question(market, shelves, now, List.of(Stage.OPEN), false,
                 question.atLeast()), currency, limits, cancel, progress);
+    }
+
+    /** How little a list by itself is at the bench, whatever it costs; empty if that was not found. */
+    OptionalLong work(Target target, Limits limits) {
+        Stage idle = Stage.OPEN.with(new Bench(question.stages().stream().flatMap(stage -> stage.bench().stream())
+                .map(Bench::measure).findFirst().orElseThrow(), 0));
+        Target now = new Target(target.id(), target.title(), target.person(), 0, target.needs(), target.allowance(), Optional.empty());
+        Outcome least = Solver.solve(Formulation.atTheBench(question.with(List.of(now)).with(List.of(idle), false), 0, cancel)
+                .programme(), limits, cancel, Progress.SILENT);
+        return least.found() ? OptionalLong.of(least.cost()) : OptionalLong.empty();
     }
 
     private Market only(Set<Id> boxes) {

@@ -33,7 +33,7 @@ final class GrowCommand {
             throw new WrongCall("'--least' is a percentage of the limit, from 0 to 100.");
         }
         Terms terms = new Terms(shopping.several("--rounds").stream().map(Plain::line).toList(), budgets, call.has("--saved"),
-                call.has("--compose"), least, Numbers.from(call, "--bench", 0));
+                call.has("--compose"), least, call.value("--bench").map(Plain::line));
         return ShoppingCall.telling(() -> ask(terms));
     }
 

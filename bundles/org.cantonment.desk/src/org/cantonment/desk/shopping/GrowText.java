@@ -11,6 +11,7 @@ import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Purchase;
 import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.shelf.BenchTime.Measure;
 
 /** What to buy before which round, in words: for a terminal, and short enough for a chat. */
 public final class GrowText {
@@ -29,7 +30,7 @@ public final class GrowText {
         String money = answer.why().equals(Purse.ENDLESS) ? Purse.ENDLESS : "budgets " + answer.why()
                 + (answer.saved() ? ", saved up" : ", not saved up");
         return answer.shopper().title() + (numbers.size() == 1 ? ", round " : ", rounds ") + PlanText.and(numbers)
-                + ", by prices of " + answer.shops().day() + " (" + answer.shops().why() + "); " + money + ".";
+                + ", by prices of " + answer.shops().day() + " (" + answer.shops().why() + "); " + money + answer.bench() + ".";
     }
 
     /** All of it, a line for each thing. */
@@ -68,7 +69,8 @@ public final class GrowText {
         List<String> lines = new ArrayList<>();
         lines.add("");
         Step step = answer.steps().get(stage);
-        lines.add(title(step) + (step.out().isEmpty() ? money(answer.growth().accounts().get(stage)) : "; left out"));
+        lines.add(title(step) + (step.out().isEmpty() ? money(answer.growth().accounts().get(stage)) + bench(plan, stage)
+                : "; left out"));
         lines.addAll(inner(plan, stage));
         return lines;
     }
@@ -108,6 +110,12 @@ public final class GrowText {
         return "; " + account.available().map(most -> Amounts.text(account.paid()) + " of " + Cash.text(most))
                 .orElse(Cash.text(account.paid())) + " spent" + account.inHand().map(left -> ", " + Cash.text(left) + " in hand")
                         .orElse("");
+    }
+
+    /** "; 3 hours 20 minutes of 6 hours at the bench", or nothing if nothing is known of it. */
+    public String bench(Plan plan, int stage) {
+        String work = PlanText.work(plan.work().get(stage), answer.steps().get(stage).bench());
+        return work.isEmpty() ? "" : "; " + work;
     }
 
     /** Why there is no plan. */
@@ -170,6 +178,8 @@ public final class GrowText {
     /** What was taken into account, and left out. */
     public List<String> remarks() {
         List<String> lines = new ArrayList<>(answer.shopper().remarks());
+        answer.plan().map(plan -> plans.untimed(plan, answer.steps().stream().flatMap(step -> step.bench().stream())
+                .anyMatch(bench -> bench.measure() == Measure.MINUTES))).filter(line -> !line.isEmpty()).ifPresent(lines::add);
         answer.shops().leftOut().ifPresent(lines::add);
         if (answer.stopped()) {
             lines.add("The search was ended before it was through.");
@@ -198,6 +208,7 @@ public final class GrowText {
             builds.addAll(plans.builds(plan, stage));
         }
         reply.say(builds.isEmpty() ? "" : "Build " + builds.stream().collect(Collectors.joining("; ")) + ".");
+        reply.say(PlanText.bench(plan));
         reply.say("Left over: " + plans.leftovers(plan) + ".");
         advice().forEach(reply::say);
         return reply.toString();
