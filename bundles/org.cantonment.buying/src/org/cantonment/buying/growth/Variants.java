@@ -1,6 +1,7 @@
 package org.cantonment.buying.growth;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -59,10 +60,12 @@ final class Variants {
         }
     }
 
-    /** Options that cost no money: each by itself, and all of them. */
+    /** Options that cost no money: each by itself, and all of them, of each group the one that uses most points. */
     void free(Predicate<Taking> free) {
         Taking together = plain;
-        for (OptionView option : plain.unit().options().values()) {
+        List<OptionView> dearest = new ArrayList<>(plain.unit().options().values());
+        dearest.sort(Comparator.comparingLong((OptionView option) -> -option.cost().times(1)));
+        for (OptionView option : dearest) {
             for (int times : times(option, Set.of())) {
                 Optional<Taking> one = with(plain, option, times).filter(free);
                 one.ifPresent(all::add);
