@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
+import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.market.Market;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
@@ -16,6 +17,8 @@ import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.solve.Limits;
+import org.cantonment.buying.solve.Outcome;
+import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
@@ -40,6 +43,9 @@ final class Stages {
     private static final Limits BOXES = new Limits(20_000, 20_000);
 
     private static final Limits EARLY = new Limits(4_000, 5_000);
+
+    /** More than anything costs. */
+    private static final long UNHEARD = Long.MAX_VALUE / 4;
 
     private final Question question;
     private final CurrencyUnit currency;
@@ -143,11 +149,20 @@ final class Stages {
 
     /** All of it bought at once, with no end of money and time. */
     Answer once(List<Target> targets, Limits limits) {
+        return Planner.plan(now(targets), currency, limits, cancel, progress);
+    }
+
+    /** What all of it costs at the least if it is bought at once, as far as that is known after so much work. */
+    Money floor(List<Target> targets, Limits limits) {
+        Outcome outcome = Solver.solve(new Formulation(now(targets)).programme(), limits, cancel, Progress.SILENT);
+        return Money.ofMinor(currency, outcome.state() == Outcome.State.IMPOSSIBLE ? UNHEARD : Math.max(0, outcome.bound()));
+    }
+
+    private Question now(List<Target> targets) {
         List<Target> now = targets.stream().map(one -> new Target(one.id(), one.title(), one.person(), 0, one.needs(),
                 one.allowance(), one.choice().map(choice -> new Target.Choice(choice.of(), choice.points(), Optional.empty()))))
                 .toList();
-        return Planner.plan(new Question(market, shelves, now, List.of(Stage.OPEN), false,
-                question.atLeast()), currency, limits, cancel, progress);
+        return new Question(market, shelves, now, List.of(Stage.OPEN), false, question.atLeast());
     }
 
     private Market only(Set<Id> boxes) {
