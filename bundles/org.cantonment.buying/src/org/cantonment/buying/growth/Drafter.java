@@ -38,7 +38,9 @@ final class Drafter {
     private final boolean asksFirst;
     private final Map<FormationView, Long> least = new HashMap<>();
     private final TreeMap<Long, Bucket> buckets = new TreeMap<>();
+    /** What is liked or advised is worth so much money here; what must be, more than anything that it may cost. */
     private long weight = LEAST_WEIGHT;
+    private long must = LEAST_WEIGHT;
     private boolean complete = true;
 
     /** @param asksFirst whether only lists are wanted that have what is wished for first */
@@ -125,9 +127,9 @@ final class Drafter {
     private long score(Load load) {
         long score = load.money();
         for (int c = 0; c < cuts.size(); c++) {
-            score += weight * Math.min(6, cuts.get(c).lacks(load.sums(), 2 * c, load.points()));
+            score += (cuts.get(c).binding() ? must : weight) * Math.min(6, cuts.get(c).lacks(load.sums(), 2 * c, load.points()));
         }
-        score += asksFirst && (load.traits() & larder.firstTrait()) == 0 ? 2 * weight : 0;
+        score += asksFirst && (load.traits() & larder.firstTrait()) == 0 ? must : 0;
         return score - weight * Long.bitCount(load.traits() & ~larder.firstTrait());
     }
 
@@ -264,6 +266,7 @@ final class Drafter {
         }
         long money = larder.money(larder.plus(draft.have(), item));
         weight = Math.max(weight, Math.min(money - load.money(), 10 * LEAST_WEIGHT));
+        must = Math.max(must, Math.min(2 * (money - load.money()), Guide.NEVER / 2));
         return new Load(load.points(), money, load.traits(), load.signature(), load.sums());
     }
 

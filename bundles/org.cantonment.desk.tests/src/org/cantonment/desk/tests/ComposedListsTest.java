@@ -23,6 +23,7 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.ForceList;
+import org.cantonment.testkit.Project;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -246,6 +247,33 @@ class ComposedListsTest {
         assertEquals("2.00", text(answer.getAsJsonObject("plan"), "total"));
         String list = text(objects(answer, "rounds").findFirst().orElseThrow(), "list");
         assertTrue(list.contains("Flag") && !list.contains("Drum") && !list.contains("2 Bombs"), list);
+    }
+
+    /**
+     * Two rounds of the example season. From the second on a field hospital is compulsory, which has to be bought; the club
+     * advises to keep the list before, and the player wishes for what is not there in every round.
+     */
+    @Test
+    void theExampleSeasonGetsListsThatFollowRulesWishesAndAdvice() {
+        Path season = Project.file("examples/lake-war");
+        JsonObject answer = json(season, "grow", "Fenn", "--compose", "--rounds", "7-8");
+        List<JsonObject> rounds = objects(answer, "rounds").toList();
+        for (JsonObject round : rounds) {
+            assertTrue(round.get("found").getAsBoolean(), round.toString());
+            assertTrue(round.getAsJsonArray("breaches").isEmpty() && round.getAsJsonArray("cautions").isEmpty(), round.toString());
+            assertTrue(text(round, "list").contains("Punt flotilla") || text(round, "list").contains("Barge flotilla"), round.toString());
+        }
+        assertTrue(text(rounds.get(1), "list").contains("Field hospital"), rounds.get(1).toString());
+        assertTrue(answer.has("plan"), answer.toString());
+    }
+
+    /** What is said of composed lists is said of those that were tried. */
+    @Test
+    void withoutMoneyThereIsNoPlanWithTheListsThatWereTried() {
+        Shell shell = Shell.in(folder, "grow", "Ombra", "--rounds", "1", "--budgets", "9");
+        assertEquals(1, shell.code());
+        assertTrue(shell.out().contains("No plan: round 1 is short 1.00 EUR (10.00 is needed, 9.00 is there at the most). That is said"
+                + " of the lists that were tried") || shell.out().contains("There is no plan with the lists that were tried"), shell.out());
     }
 
     /** A boat is the cheapest way to five points, but the boats are the other side's. */
