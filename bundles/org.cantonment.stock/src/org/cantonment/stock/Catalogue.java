@@ -164,9 +164,9 @@ public final class Catalogue {
         return all;
     }
 
-    /** The piece types in the own family of a type and in the families in it; empty for anything else. */
-    public Set<Id> kin(Id type) {
-        return things.get(type) instanceof Piece piece ? piece.family().map(this::meant).orElse(Set.of()) : Set.of();
+    /** The own family of a piece type; empty for anything else. */
+    public Optional<Id> family(Id type) {
+        return things.get(type) instanceof Piece piece ? piece.family() : Optional.empty();
     }
 
     /** The piece types that a unit needs in any era, at any strength and with any option. */

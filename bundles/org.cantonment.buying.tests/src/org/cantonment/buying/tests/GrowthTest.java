@@ -86,6 +86,17 @@ class GrowthTest {
         assertEquals(eur("10.00"), shortfall.available());
     }
 
+    /** All budgets together are 4.00 too little; but what is not saved up is no help, and the car box costs 12.00 in round 2. */
+    @Test
+    void whatIsNotSavedUpIsNoHelp() {
+        Growth.Shortfall shortfall = grow(false, "17.00", "1.00", "100.00").shortfall().orElseThrow();
+        assertTrue(shortfall.settled());
+        assertEquals(1, shortfall.stage());
+        assertEquals(eur("11.00"), shortfall.missing());
+        assertEquals(eur("12.00"), shortfall.needed());
+        assertEquals(eur("1.00"), shortfall.available());
+    }
+
     @Test
     void aBudgetOfNothingIsShortAtOnce() {
         Growth.Shortfall shortfall = grow(true, "0.00", "0.00", "100.00").shortfall().orElseThrow();

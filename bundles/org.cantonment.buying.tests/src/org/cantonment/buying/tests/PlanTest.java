@@ -179,7 +179,7 @@ class PlanTest {
                 .with(List.of(Stage.OPEN.with(eur("0.00"))), false);
         assertEquals("2 Gift", text(Shop.ask(gift).plan().orElseThrow()));
         Answer answer = Shop.ask(gift.with(List.of(target("A", "2 Staff, 12 Foot"))));
-        assertEquals("It costs EUR 18.00 at the least; the budget is EUR 0.00.", answer.findings().get(0).message());
+        assertEquals("It costs 18.00 EUR at the least; the budget is 0.00 EUR.", answer.findings().get(0).message());
         Priorities none = Priorities.of(Question.of(shop.market(), Supply.NONE, List.of(target("A", "12 Foot"),
                 target("B", "3 Staff"))), eur("0.00"), Shop.EUR, CancelToken.NEVER, Progress.SILENT);
         assertEquals(List.of("B"), none.kept().stream().map(Target::title).toList());

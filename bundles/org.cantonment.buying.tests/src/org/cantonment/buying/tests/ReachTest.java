@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
+import org.cantonment.buying.market.Loads;
 import org.cantonment.buying.market.Market;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
@@ -29,6 +30,8 @@ import org.cantonment.buying.reach.Reach;
 import org.cantonment.buying.reach.Strength;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.common.Validity;
+import org.cantonment.domain.rules.Turns;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.eras.FieldUnit;
 import org.cantonment.stock.eras.Fielded;
@@ -159,6 +162,21 @@ class ReachTest {
         Near most = near("1 Staff, 3 Tread, 4 Crank", Strength.MOST, SQUADRON).orElseThrow();
         assertEquals(8, most.lacking());
         assertTrue(most.proven());
+    }
+
+    /** Two frames are four carts, of which two become a crank each: nothing is bought, but built and worked over. */
+    @Test
+    void whatIsBuiltIsWorkedOver() {
+        Shop shop = new Shop().pieces("Crank", "Cart").part("Frame", "2 Cart", "1 Crank").box("Frames", "2 Frame", "5.00");
+        Turns rate = new Turns(Id.of("Book/Card").line(4), Shop.contents("1 Cart"), Shop.contents("1 Crank").get(0),
+                OptionalInt.of(2), Validity.ALWAYS);
+        Formation both = new Formation(Id.of("Book/Both"), List.of(Billet.of(1, 1, List.of(unit("Two", step(2, 8, "Crank")))),
+                Billet.of(1, 1, List.of(unit("Carts", step(2, 8, "Cart"))))));
+        Near near = new Reach(shop.market().catalogue(), Loads.supply(shop.market().catalogue(), Map.of(Shop.id("Frames"), 1),
+                Shop.DAY)).near(new Asked(Map.of(both.id(), both), both.id(), Strength.LEAST, shop.allowance(rate)),
+                        CancelToken.NEVER).orElseThrow();
+        assertEquals(0, near.lacking());
+        assertTrue(near.proven());
     }
 
     @Test

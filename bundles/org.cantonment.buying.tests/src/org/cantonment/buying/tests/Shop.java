@@ -22,6 +22,7 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.force.Requirement;
+import org.cantonment.domain.range.Bits;
 import org.cantonment.domain.range.Box;
 import org.cantonment.domain.range.Build;
 import org.cantonment.domain.range.Cap;
@@ -57,6 +58,7 @@ final class Shop {
     private final List<Family> families = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
+    private final List<Bits> bits = new ArrayList<>();
     private final List<Extra> extras = new ArrayList<>();
     private final List<Box> boxes = new ArrayList<>();
     private final List<Seller> sellers = new ArrayList<>();
@@ -97,11 +99,18 @@ final class Shop {
         }).toList();
     }
 
-    /** Each way as "3 Foot, 1 Bell". */
+    Shop bits(String name) {
+        bits.add(new Bits(id(name), "", List.of()));
+        return this;
+    }
+
+    /** Each way as "3 Foot, 1 Bell", or "2 Spotter leaves 2 Wheels". */
     Shop part(String name, Fixing fixing, String... ways) {
         List<Build> builds = new ArrayList<>();
         for (String way : ways) {
-            builds.add(new Build(id(name).line(builds.size() + 1), contents(way), List.of()));
+            String[] halves = way.split(" leaves ");
+            builds.add(new Build(id(name).line(builds.size() + 1), contents(halves[0]),
+                    halves.length == 1 ? List.of() : contents(halves[1])));
         }
         parts.add(new Part(id(name), "", fixing, builds, List.of(), List.of()));
         return this;
@@ -165,7 +174,7 @@ final class Shop {
     }
 
     Range range() {
-        return new Range(Id.of("Works"), "", Optional.of(EUR), families, pieces, parts, extras, List.of(), boxes, sellers,
+        return new Range(Id.of("Works"), "", Optional.of(EUR), families, pieces, parts, extras, bits, boxes, sellers,
                 List.of());
     }
 

@@ -16,6 +16,7 @@ import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Validity;
+import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.rules.Allows;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Level;
@@ -95,6 +96,46 @@ class StandInTest {
         assertEquals(2, plan.conversions().get(0).times());
         assertEquals(2, plan.turnouts().get(0).standing(Truth.CONVERSION));
         assertEquals("4 Rifle", Shop.left(plan));
+    }
+
+    private static Fact turns(String from, String to) {
+        return new Turns(CARD.line(4), Shop.contents(from), Shop.contents(to).get(0), OptionalInt.empty(), Validity.ALWAYS);
+    }
+
+    /**
+     * Four wheels and a spotter make an officer. A frame built as two spotters leaves two wheels, so two frames are needed for
+     * an officer, and three spotters are over for the rest; frames built as carriers leave none.
+     */
+    @Test
+    void whatABuildLeavesIsWorkedOver() {
+        Shop shop = new Shop().pieces("Spotter", "Carrier", "Officer").bits("Wheels")
+                .part("Frame", "2 Spotter leaves 2 Wheels", "3 Carrier").box("Frames", "1 Frame", "5.00")
+                .box("Staff", "1 Officer", "12.00");
+        Fact rate = turns("1 Spotter, 4 Wheels", "1 Officer");
+        Plan plan = plan(shop, Supply.NONE, "1 Officer, 3 Spotter", rate);
+        assertEquals("2 Frames", text(plan));
+        assertEquals(1, plan.conversions().get(0).times());
+        assertEquals("", Shop.left(plan));
+        assertEquals("3 Frames", text(plan(shop, Supply.NONE, "1 Officer, 3 Spotter, 1 Carrier", rate)));
+        assertEquals("1 Frames", text(plan(shop, shelf("4 Wheels"), "1 Officer, 1 Spotter", rate)));
+    }
+
+    /** What comes loose between games is not worked over, though there is only one way to build it. */
+    @Test
+    void whatComesLooseBetweenGamesIsNotWorkedOver() {
+        Shop shop = new Shop().pieces("Spotter", "Officer").part("Turret", Fixing.LOOSE_BETWEEN_GAMES, "2 Spotter")
+                .box("Turrets", "1 Turret", "5.00").box("Staff", "1 Officer", "12.00");
+        assertEquals("1 Staff", text(plan(shop, Supply.NONE, "1 Officer", turns("2 Spotter", "1 Officer"))));
+    }
+
+    /** A captain that was worked over is a captain: then no captain stands for a horn at that table. */
+    @Test
+    void whatWasWorkedOverStandsForItself() {
+        Shop shop = new Shop().family("Leaders", "Captain", "Horn").pieces("Foot").box("Horns", "1 Horn", "3.00");
+        Fact[] facts = {kindred(), turns("1 Foot", "1 Captain"), new OneTable(CARD.line(3), Validity.ALWAYS)};
+        Supply shelf = shelf("1 Captain, 1 Foot");
+        assertEquals("1 Horns", text(plan(shop, shelf, "1 Captain, 1 Horn", facts)));
+        assertEquals("", text(plan(shop, shelf, "1 Captain, 1 Horn", kindred(), turns("1 Foot", "1 Captain"))));
     }
 
     /**

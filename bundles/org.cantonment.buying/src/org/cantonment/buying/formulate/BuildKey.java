@@ -11,7 +11,7 @@ import org.cantonment.stock.supply.Way;
 public record BuildKey(Id part, Fixing fixing, Id build, Map<Id, Integer> gives) implements Comparable<BuildKey> {
 
     BuildKey(Pool pool, Way way) {
-        this(pool.part(), pool.fixing(), way.build(), new TreeMap<>(way.gives()));
+        this(pool.part(), pool.fixing(), way.build(), new TreeMap<>(way.yields()));
     }
 
     @Override

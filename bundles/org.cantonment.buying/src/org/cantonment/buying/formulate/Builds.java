@@ -1,9 +1,12 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.cantonment.buying.formulate.BuildKey;
 import org.cantonment.buying.plan.Question;
@@ -11,6 +14,9 @@ import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.supply.BoxCap;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.supply.Supply;
 import org.cantonment.stock.supply.Way;
 
 /**
@@ -138,11 +144,11 @@ final class Builds {
 
     /** Adds what is built of a type and stands in a stage. */
     void add(Id type, int stage, int target, Sum into) {
-        for (int p = 0; p < columns.length; p++) {
+        for (int p : stores.giving(type)) {
             Pool pool = stores.pools().get(p);
             int time = anew(pool) ? target : stage;
             for (int w = 0; time >= 0 && w < columns[p].length; w++) {
-                int gives = pool.ways().get(w).gives().getOrDefault(type, 0);
+                int gives = pool.ways().get(w).yields().getOrDefault(type, 0);
                 for (int since = since(pool, time); gives > 0 && since <= time; since++) {
                     into.add(gives, columns[p][w][since]);
                 }
@@ -151,15 +157,11 @@ final class Builds {
     }
 
     boolean give(Id type) {
-        return stores.pools().stream().anyMatch(pool -> gives(pool, type));
+        return !stores.giving(type).isEmpty();
     }
 
     boolean givenAnew(Id type) {
-        return stores.pools().stream().anyMatch(pool -> anew(pool) && gives(pool, type));
-    }
-
-    private static boolean gives(Pool pool, Id type) {
-        return pool.ways().stream().anyMatch(way -> way.gives().containsKey(type));
+        return stores.giving(type).stream().anyMatch(p -> anew(stores.pools().get(p)));
     }
 
     List<Map<BuildKey, Long>> read(long[] values) {
@@ -177,5 +179,74 @@ final class Builds {
             stages.add(built);
         }
         return stages;
+    }
+
+    /** What is built for one target alone, of what comes loose between games. */
+    Map<BuildKey, Long> readAnew(long[] values, int target) {
+        Map<BuildKey, Long> built = new TreeMap<>();
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            for (int w = 0; anew(pool) && w < columns[p].length; w++) {
+                if (values[columns[p][w][target]] > 0) {
+                    built.merge(new BuildKey(pool, pool.ways().get(w)), values[columns[p][w][target]], Long::sum);
+                }
+            }
+        }
+        return built;
+    }
+
+    /** What lies there for a target and comes loose between games, with what the caps leave for it beside what else is built. */
+    Supply loose(long[] values, int target) {
+        int stage = wants.get(target).target().stage();
+        List<Frames> loose = new ArrayList<>();
+        Map<Integer, Integer> places = new TreeMap<>();
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            Sum parts = new Sum();
+            purchases.addParts(pool, stage, parts);
+            int count = (int) Math.min(Purchases.MANY, parts.value(values) + pool.own());
+            if (anew(pool) && count > 0) {
+                places.put(p, loose.size());
+                loose.add(new Frames(pool.part(), count, false, pool.ways(), -1, pool.fixing()));
+            }
+        }
+        List<BoxCap> caps = new ArrayList<>();
+        for (int r = 0; r < stores.rooms().size(); r++) {
+            int number = r;
+            List<Integer> under = places.keySet().stream().filter(p -> stores.pools().get(p).room().contains(number)).toList();
+            if (!under.isEmpty()) {
+                caps.add(new BoxCap(stores.pools().get(under.get(0)).part(), most(r, stage, values), stores.rooms().get(r).of(),
+                        under.stream().map(places::get).toList()));
+            }
+        }
+        return new Supply(List.of(), loose, caps, List.of());
+    }
+
+    /** How many pieces a cap leaves for what comes loose between games. */
+    private int most(int number, int stage, long[] values) {
+        Room room = stores.rooms().get(number);
+        Sum left = new Sum();
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            if (pool.room().contains(number) && !anew(pool)) {
+                take(p, room, stage, left);
+            }
+        }
+        if (room.ware() >= 0) {
+            purchases.addWare(room.ware(), room.each(), stage, left);
+        }
+        return (int) Math.max(0, Math.min(Purchases.MANY, (left.value(values) + room.own()) * Math.max(1, room.weight())));
+    }
+
+    /** The columns of what is built and not taken apart after one target. */
+    Set<Integer> lasting() {
+        Set<Integer> lasting = new TreeSet<>();
+        for (int p = 0; p < columns.length; p++) {
+            Pool pool = stores.pools().get(p);
+            for (int w = 0; !anew(pool) && w < columns[p].length; w++) {
+                Arrays.stream(columns[p][w]).forEach(lasting::add);
+            }
+        }
+        return lasting;
     }
 }

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.stock.likeness.StandIn;
 
@@ -23,6 +24,7 @@ final class FlowRows {
     private final Demands demands;
     private final Wants wants;
     private final List<NeedGroup> groups;
+    private final int forOthers;
     private final Map<Id, Sum> uses = new TreeMap<>();
     private final Map<Id, Sum> asItself = new TreeMap<>();
     private final Map<Id, Sum> asOthers = new TreeMap<>();
@@ -36,11 +38,13 @@ final class FlowRows {
 
     /** @param chosen the column that says whether the target stands; {@link Formulation#NONE} if it must */
     FlowRows(Formulation formulation, ProgrammeMaker maker, int number, int chosen, Wants wants, List<NeedGroup> groups) {
-        this(formulation, maker, number, new Demands(chosen), wants, groups);
+        this(formulation, maker, number, new Demands(chosen), wants, groups, 0);
     }
 
+    /** @param forOthers what a piece costs that does not stand for itself */
     FlowRows(Formulation formulation, ProgrammeMaker maker, int number, Demands demands, Wants wants,
-            List<NeedGroup> groups) {
+            List<NeedGroup> groups, int forOthers) {
+        this.forOthers = forOthers;
         this.formulation = formulation;
         this.maker = maker;
         this.number = number;
@@ -49,10 +53,15 @@ final class FlowRows {
         this.groups = groups;
     }
 
-    void add() {
-        together().forEach(this::fill);
+    /** @throws org.cantonment.domain.common.Cancelled if the token says so */
+    void add(CancelToken cancel) {
+        for (List<NeedGroup> alike : together()) {
+            cancel.check();
+            fill(alike);
+        }
         int stage = wants.target().stage();
         uses.forEach((type, used) -> {
+            cancel.check();
             Formulation.Supplying supplying = formulation.supply(type, stage, number);
             maker.atLeast(new Sum().add(1, supplying.sum()).add(-1, used), -supplying.own());
         });
@@ -95,11 +104,11 @@ final class FlowRows {
         int most = alike.stream().mapToInt(NeedGroup::count).sum();
         Sum filled = new Sum();
         for (Id type : there(group.free())) {
-            int column = stand(type, most, filled);
+            int column = stand(type, group.exact().contains(type) ? 0 : forOthers, most, filled);
             (group.exact().contains(type) ? asItself : asOthers).computeIfAbsent(type, id -> new Sum()).add(1, column);
         }
         formulation.workedOver(wants, group).forEach((given, type) ->
-                asItself.computeIfAbsent(type, id -> new Sum()).add(1, stand(given, most, filled)));
+                asItself.computeIfAbsent(type, id -> new Sum()).add(1, stand(given, forOthers, most, filled)));
         group.shared().forEach((line, types) -> share(line, there(types), group, filled));
         demands.meet(alike, filled, maker);
     }
@@ -108,14 +117,14 @@ final class FlowRows {
         Share share = new Share(line, there);
         askedBesides.merge(share, demands.ask(group, asked.computeIfAbsent(share, key -> new Sum())), Long::sum);
         for (Id type : there) {
-            int column = stand(type, group.count(), filled);
+            int column = stand(type, forOthers, group.count(), filled);
             asOthers.computeIfAbsent(type, id -> new Sum()).add(1, column);
             byShare.computeIfAbsent(share, key -> new Sum()).add(1, column);
         }
     }
 
-    private int stand(Id type, int most, Sum filled) {
-        int column = maker.column(type + " stands in " + wants.target().id(), 0, 0, most, 4);
+    private int stand(Id type, int cost, int most, Sum filled) {
+        int column = maker.column(type + " stands in " + wants.target().id(), cost, 0, most, 4);
         filled.add(1, column);
         uses.computeIfAbsent(type, id -> new Sum()).add(1, column);
         return column;

@@ -13,21 +13,27 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.supply.Supply;
 
 /** A question as a programme: how many of each ware in each stage, what is built of the parts, what is worked over. */
 public final class Formulation {
 
     /** Wares that help nothing and that no threshold could ask for have no column. */
     static final int NONE = -1;
+    /** What a piece costs that stands for another where what is bought is settled; a build costs 1. */
+    private static final int FOR_OTHERS = 1_000;
 
     private final Question question;
     private final Shares shares;
@@ -45,7 +51,16 @@ public final class Formulation {
 
     /** Puts the programme together. */
     public Formulation(Question question) {
-        this(question, -1, OptionalLong.empty());
+        this(question, CancelToken.NEVER);
+    }
+
+    /**
+     * Puts the programme together.
+     *
+     * @throws Cancelled if the token says so
+     */
+    public Formulation(Question question, CancelToken cancel) {
+        this(question, -1, OptionalLong.empty(), cancel);
     }
 
     /**
@@ -53,64 +68,93 @@ public final class Formulation {
      *
      * @param helped the stage; -1 for the usual programme
      * @param total what all stages together may cost at the most
+     * @throws Cancelled if the token says so
      */
-    public Formulation(Question question, int helped, OptionalLong total) {
-        this(question, Optional.empty(), helped, total);
+    public Formulation(Question question, int helped, OptionalLong total, CancelToken cancel) {
+        this(question, Optional.empty(), Optional.empty(), helped, total, cancel);
     }
 
     /**
      * The programme that chooses what is to be fielded, too.
      *
      * @param question its one target needs as much as any choice could need
+     * @throws Cancelled if the token says so
      */
-    public Formulation(Question question, Sought sought) {
-        this(question, Optional.of(sought), -1, OptionalLong.empty());
+    public Formulation(Question question, Sought sought, CancelToken cancel) {
+        this(question, Optional.of(sought), Optional.empty(), -1, OptionalLong.empty(), cancel);
     }
 
-    private Formulation(Question question, Optional<Sought> sought, int helped, OptionalLong total) {
+    /**
+     * The programme where it is settled what is bought, and what costs is what stands for others, and then what is built.
+     *
+     * @param question its targets must all stand
+     * @throws Cancelled if the token says so
+     */
+    public static Formulation settled(Question question, List<Purchase> bought, CancelToken cancel) {
+        return new Formulation(question, Optional.empty(), Optional.of(bought), -1, OptionalLong.empty(), cancel);
+    }
+
+    private Formulation(Question question, Optional<Sought> sought, Optional<List<Purchase>> bought, int helped,
+            OptionalLong total, CancelToken cancel) {
         this.question = question;
         maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
         wares = Copies.of(question.market().wares());
         List<Ware> shared = shares.wares(wares);
         for (Target target : question.targets()) {
+            cancel.check();
             Wants one = new Wants(question.market().catalogue(), target, shares);
             wants.add(one);
             needed.addAll(one.types());
         }
-        stores = new Stores(needed, shares.shelves(question.shelves()), shared,
-                question.stages().stream().anyMatch(stage -> stage.bench().isPresent()));
-        purchases = new Purchases(question, wares, stores, wants, maker);
+        stores = new Stores(needed, taken(), shares.shelves(question.shelves()), shared,
+                question.stages().stream().anyMatch(stage -> stage.bench().isPresent()), cancel);
+        purchases = new Purchases(question, wares, stores, wants, maker, cancel);
         builds = new Builds(question, stores, purchases, wants, maker);
         choices = new Choices(question.targets(), maker);
         convert();
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
         if (demands.isPresent()) {
-            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups()).add();
-            if (sought.get().missing() > 0) {
-                convertWhatIsReady();
+            new FlowRows(this, maker, 0, demands.get(), wants.get(0), wants.get(0).groups(), 0).add(cancel);
+        } else if (bought.isPresent()) {
+            for (int t = 0; t < wants.size(); t++) {
+                new FlowRows(this, maker, t, new Demands(NONE), wants.get(t), wants.get(t).groups(), FOR_OTHERS).add(cancel);
             }
+            programme = maker.make(purchases.settled(bought.get()), builds.lasting());
+            return;
         } else {
-            hall();
+            hall(cancel);
         }
-        int more = purchases.settle(helped);
+        int more = purchases.settle(helped, cancel);
         total.ifPresent(most -> maker.atMost(purchases.total(), most));
         programme = helped < 0 ? maker.make() : maker.make(more);
     }
 
-    private void hall() {
-        HallRows hall = new HallRows(this, choices, maker);
+    private void hall(CancelToken cancel) {
+        HallRows hall = new HallRows(this, choices, maker, cancel);
         for (int t = 0; t < wants.size(); t++) {
             hall.add(t, wants.get(t));
         }
         hall.finish();
     }
 
-    private void convert() {
+    /** What may be worked over for any target. */
+    private Set<Conversion> conversions() {
         Set<Conversion> all = new LinkedHashSet<>();
         wants.forEach(one -> one.conversions().stream()
                 .filter(turn -> one.groups().stream().anyMatch(group -> group.exact().contains(turn.to())))
                 .forEach(all::add));
+        return all;
+    }
+
+    private Set<Id> taken() {
+        Set<Id> taken = new TreeSet<>();
+        conversions().forEach(turn -> taken.addAll(turn.from().keySet()));
+        return taken;
+    }
+
+    private void convert() {
+        Set<Conversion> all = conversions();
         for (Conversion turn : all) {
             int[] columns = new int[question.stages().size()];
             int most = turn.times().orElse(Purchases.MANY);
@@ -124,24 +168,12 @@ public final class Formulation {
                 maker.atMost(sum, most);
             }
         }
-        Set<Id> taken = new TreeSet<>();
-        all.forEach(turn -> taken.addAll(turn.from().keySet()));
-        for (Id type : taken) {
+        for (Id type : taken()) {
             for (int s = 0; s < question.stages().size(); s++) {
                 Supplying left = supply(type, s, -1);
                 maker.atLeast(left.sum(), -left.own());
             }
         }
-    }
-
-    /** Where nothing is bought, nothing is built first to be worked over: a turnout does not either. */
-    private void convertWhatIsReady() {
-        Map<Id, Sum> taken = new TreeMap<>();
-        worked.forEach((turn, columns) -> turn.from().forEach((type, takes) ->
-                taken.computeIfAbsent(type, id -> new Sum()).add(takes, columns[0])));
-        Map<Id, Integer> ready = new TreeMap<>();
-        question.shelves().get(0).stacks().forEach(stack -> ready.put(stack.what(), stack.counted()));
-        taken.forEach((type, sum) -> maker.atMost(sum, ready.getOrDefault(type, 0)));
     }
 
     /** A sum of columns, and what there is besides. */
@@ -277,6 +309,19 @@ public final class Formulation {
     /** What is built: for each stage how many parts in each way. Those built anew for each target are left out. */
     public List<Map<BuildKey, Long>> built(long[] values) {
         return builds.read(values);
+    }
+
+    /**
+     * What lies there for a target and comes loose between games, for a turnout to build of it what is truest; empty where
+     * several people share what is bought.
+     */
+    public Optional<Supply> loose(long[] values, int target) {
+        return question.shelves().size() > 1 ? Optional.empty() : Optional.of(builds.loose(values, target));
+    }
+
+    /** What is built for one target alone, of parts that come loose between games. */
+    public Map<BuildKey, Long> builtAnew(long[] values, int target) {
+        return builds.readAnew(values, target);
     }
 
     /** How many there are of each type when a target stands, with all that is built by then and nothing worked over. */

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 
 /**
@@ -28,11 +29,13 @@ final class HallRows {
     private final Formulation formulation;
     private final ProgrammeMaker maker;
     private final Choices choices;
+    private final CancelToken cancel;
     private final Map<Node, Long> rows = new LinkedHashMap<>();
     private final Map<Node, Map<Choices.Key, Sum>> chosen = new LinkedHashMap<>();
     private final List<Tangle> tangles = new ArrayList<>();
 
-    HallRows(Formulation formulation, Choices choices, ProgrammeMaker maker) {
+    HallRows(Formulation formulation, Choices choices, ProgrammeMaker maker, CancelToken cancel) {
+        this.cancel = cancel;
         this.formulation = formulation;
         this.choices = choices;
         this.maker = maker;
@@ -40,6 +43,7 @@ final class HallRows {
 
     void add(int number, Wants wants) {
         for (Tangle tangle : tangles(formulation, number, wants)) {
+            cancel.check();
             if (!tangle.plain() || !nodes(tangle)) {
                 tangles.add(tangle);
             }
@@ -112,7 +116,7 @@ final class HallRows {
         return true;
     }
 
-    private static List<Set<Id>> unions(Tangle tangle, List<Set<Id>> distinct) {
+    private List<Set<Id>> unions(Tangle tangle, List<Set<Id>> distinct) {
         List<Id> types = distinct.stream().flatMap(Set::stream).distinct().toList();
         List<BitSet> sets = new ArrayList<>();
         List<Long> counts = new ArrayList<>();
@@ -124,7 +128,7 @@ final class HallRows {
         }
         long[] most = new long[types.size()];
         Arrays.fill(most, Long.MAX_VALUE);
-        return Unions.of(sets, counts, most).stream().map(union -> {
+        return Unions.of(sets, counts, most, cancel).stream().map(union -> {
             Set<Id> all = new TreeSet<>();
             union.forEach(g -> all.addAll(distinct.get(g)));
             return all;
@@ -146,6 +150,7 @@ final class HallRows {
     void finish() {
         List<Map.Entry<Node, Long>> all = List.copyOf(rows.entrySet());
         for (Map.Entry<Node, Long> row : all) {
+            cancel.check();
             if (within(row, all) < row.getValue()) {
                 Formulation.Supplying there = there(row.getKey());
                 maker.atLeast(there.sum(), row.getValue() - there.own());
@@ -156,9 +161,10 @@ final class HallRows {
             maker.atLeast(there.sum().add(-1, needed), -there.own());
         }));
         for (Tangle tangle : uncovered()) {
+            cancel.check();
             int column = choices.column(tangle.number());
-            if (!new MeaningRows(formulation, maker, tangle, column).add()) {
-                new FlowRows(formulation, maker, tangle.number(), column, tangle.wants(), tangle.groups()).add();
+            if (!new MeaningRows(formulation, maker, tangle, column).add(cancel)) {
+                new FlowRows(formulation, maker, tangle.number(), column, tangle.wants(), tangle.groups()).add(cancel);
             }
         }
     }
@@ -168,6 +174,7 @@ final class HallRows {
         List<Tangle> all = new ArrayList<>();
         List<Tangle> greatest = new ArrayList<>();
         for (Tangle one : tangles) {
+            cancel.check();
             if (choices.column(one.number()) != Formulation.NONE
                     || one.sets().stream().flatMap(Set::stream).anyMatch(formulation::builtAnew)) {
                 all.add(one);

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 
 /**
@@ -35,6 +36,8 @@ final class MeaningRows {
     private final List<Set<Way>> ways = new ArrayList<>();
     private final Map<Way, Long> most = new LinkedHashMap<>();
     private final Map<Integer, Integer> asked = new TreeMap<>();
+    /** What conversions give, by the type that it is: where it stands, that type stands for itself. */
+    private final Map<Id, Set<Id>> workedOver = new TreeMap<>();
 
     /** @param chosen the column that says whether the target stands; {@link Formulation#NONE} if it must */
     MeaningRows(Formulation formulation, ProgrammeMaker maker, Tangle tangle, int chosen) {
@@ -53,7 +56,13 @@ final class MeaningRows {
                 own.add(new Way(type, group.exact().contains(type) ? itself(type) : others(type)));
             }
         }
-        formulation.converted(tangle.wants(), group).forEach(type -> own.add(new Way(type, PLAIN)));
+        formulation.workedOver(tangle.wants(), group).forEach((given, type) -> {
+            boolean twofold = twofold(type);
+            own.add(new Way(given, twofold ? ITSELF : PLAIN));
+            if (twofold) {
+                workedOver.computeIfAbsent(type, id -> new TreeSet<>()).add(given);
+            }
+        });
         group.shared().forEach((line, types) -> {
             asked.merge(line, group.count(), Integer::sum);
             types.stream().filter(type -> formulation.obtainable(type) && !group.free().contains(type))
@@ -90,7 +99,7 @@ final class MeaningRows {
     }
 
     /** Writes the rows; says whether there were few enough, else nothing was written. */
-    boolean add() {
+    boolean add(CancelToken cancel) {
         List<Way> all = List.copyOf(most.keySet());
         List<BitSet> sets = new ArrayList<>();
         List<Long> counts = new ArrayList<>();
@@ -106,7 +115,7 @@ final class MeaningRows {
             }
         }
         long[] bounds = all.stream().mapToLong(way -> way.how() == PLAIN ? Long.MAX_VALUE : most.get(way)).toArray();
-        List<List<Integer>> unions = Unions.of(sets, counts, bounds);
+        List<List<Integer>> unions = Unions.of(sets, counts, bounds, cancel);
         if (unions.isEmpty()) {
             return false;
         }
@@ -176,8 +185,12 @@ final class MeaningRows {
                 all += most.get(one.getKey());
             }
         }
-        Way itself = new Way(type, ITSELF);
-        maker.atLeast(new Sum().add(most.get(itself), means).add(-1, columns.get(itself)), 0);
+        standsForItself(new Way(type, ITSELF), means, columns);
+        workedOver.getOrDefault(type, Set.of()).forEach(given -> standsForItself(new Way(given, ITSELF), means, columns));
         maker.atMost(others.add(all, means), all);
+    }
+
+    private void standsForItself(Way way, int means, Map<Way, Integer> columns) {
+        maker.atLeast(new Sum().add(most.get(way), means).add(-1, columns.get(way)), 0);
     }
 }

@@ -6,13 +6,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 import org.cantonment.buying.market.Terms;
 import org.cantonment.buying.market.Ware;
+import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.solve.Column;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 
 /** How many of each ware are bought in each stage, at what cost. */
@@ -27,19 +30,23 @@ final class Purchases {
     private final ProgrammeMaker maker;
     private final int[][] columns;
     private final long[] useful;
+    private final long[] reach;
     private final Map<Id, List<Integer>> bySeller = new TreeMap<>();
     private final Map<Id, List<int[]>> bringing = new HashMap<>();
     private final List<SellerRows> sellers = new ArrayList<>();
     private final Sum total = new Sum();
 
-    Purchases(Question question, List<Ware> wares, Stores stores, List<Wants> wants, ProgrammeMaker maker) {
+    Purchases(Question question, List<Ware> wares, Stores stores, List<Wants> wants, ProgrammeMaker maker,
+            CancelToken cancel) {
         this.question = question;
         this.wares = wares;
         this.stores = stores;
         this.maker = maker;
         columns = new int[wares.size()][question.stages().size()];
         useful = Usefulness.of(wares, stores, wants);
-        lay();
+        Map<Id, Ware> dearest = SellerRows.dearest(wares);
+        reach = IntStream.range(0, wares.size()).mapToLong(w -> SellerRows.reach(terms(w), wares.get(w), dearest)).toArray();
+        lay(cancel);
         force();
         for (int w = 0; w < wares.size(); w++) {
             if (columns[w][0] != Formulation.NONE) {
@@ -54,14 +61,14 @@ final class Purchases {
         return question.market().terms().get(wares.get(ware).seller());
     }
 
-    private void lay() {
+    private void lay(CancelToken cancel) {
         for (int w = 0; w < wares.size(); w++) {
+            cancel.check();
             Ware ware = wares.get(w);
             boolean forced = question.atLeast().containsKey(ware.box());
             long most = Math.min(ware.most(), MANY);
             if (!forced) {
-                long reach = SellerRows.reach(terms(w), ware, question.market().wares());
-                most = Math.min(most, useful[w] + reach);
+                most = Math.min(most, useful[w] + reach[w]);
             }
             Arrays.fill(columns[w], Formulation.NONE);
             if (most < 1) {
@@ -130,8 +137,9 @@ final class Purchases {
      *
      * @param helped the stage whose budget may be exceeded; -1 for none
      * @return what the budget is exceeded by, as a column; {@link Formulation#NONE} for none
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
-    int settle(int helped) {
+    int settle(int helped, CancelToken cancel) {
         int stages = question.stages().size();
         List<Sum> spent = new ArrayList<>();
         for (int s = 0; s < stages; s++) {
@@ -142,6 +150,7 @@ final class Purchases {
                     sum.add(wares.get(w).cost().getAmountMinorLong(), columns[w][s]);
                 }
             }
+            cancel.check();
             for (Map.Entry<Id, List<Integer>> seller : bySeller.entrySet()) {
                 Terms terms = question.market().terms().get(seller.getKey());
                 if (terms != null && !terms.plain()) {
@@ -167,9 +176,8 @@ final class Purchases {
 
     private long upper(int ware) {
         Ware one = wares.get(ware);
-        long reach = SellerRows.reach(terms(ware), one, question.market().wares());
         long asked = question.atLeast().getOrDefault(one.box(), 0);
-        return Math.min(Math.min(one.most(), MANY), Math.max(asked, useful[ware] + reach));
+        return Math.min(Math.min(one.most(), MANY), Math.max(asked, useful[ware] + reach[ware]));
     }
 
     private void budgets(List<Sum> spent, int helped, int more) {
@@ -209,5 +217,29 @@ final class Purchases {
             }
         }
         return new Paid(goods, sending, off);
+    }
+
+    /** The value of each column where it is settled what is bought. */
+    Map<Integer, Long> settled(List<Purchase> bought) {
+        Map<Integer, Long> values = new TreeMap<>();
+        long[] free = new long[wares.size()];
+        for (int w = 0; w < free.length; w++) {
+            free[w] = wares.get(w).most();
+            for (int s = 0; s < columns[w].length && columns[w][s] != Formulation.NONE; s++) {
+                values.put(columns[w][s], 0L);
+            }
+        }
+        for (Purchase one : bought) {
+            long left = one.count();
+            for (int w = 0; w < free.length && left > 0; w++) {
+                if (wares.get(w).line().equals(one.ware().line()) && columns[w][one.stage()] != Formulation.NONE) {
+                    long some = Math.min(left, free[w]);
+                    values.merge(columns[w][one.stage()], some, Long::sum);
+                    free[w] -= some;
+                    left -= some;
+                }
+            }
+        }
+        return values;
     }
 }

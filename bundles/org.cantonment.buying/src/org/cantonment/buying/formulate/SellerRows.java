@@ -1,12 +1,15 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.cantonment.buying.market.Terms;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.solve.ProgrammeMaker;
 import org.cantonment.buying.solve.ProgrammeMaker.Sum;
+import org.cantonment.domain.common.Id;
 import org.joda.money.Money;
 
 /** What one seller asks and grants for one order: an order is sent for money or free, and gets one discount at most. */
@@ -41,8 +44,10 @@ final class SellerRows {
      * How many of a ware could be bought only to reach one of the seller's thresholds. One less must miss a threshold, so the
      * goods go no further beyond it than one costs; and all of them together cost no more than what is gained: the postage and
      * the greatest discount.
+     *
+     * @param dearest of each seller, as {@link #dearest} tells
      */
-    static long reach(Terms terms, Ware ware, List<Ware> wares) {
+    static long reach(Terms terms, Ware ware, Map<Id, Ware> dearest) {
         long most = terms == null ? 0 : threshold(terms);
         long price = ware.price().getAmountMinorLong();
         long cost = ware.cost().getAmountMinorLong();
@@ -51,15 +56,24 @@ final class SellerRows {
         }
         long gained = terms.freeFrom().isEmpty() ? 0 : terms.postage().map(Money::getAmountMinorLong).orElse(0L);
         int percent = terms.discounts().stream().mapToInt(Terms.Reduction::percent).max().orElse(0);
-        long goods = 0;
-        for (Ware other : wares) {
-            if (other.seller().equals(terms.seller()) && other.price().isPositive()) {
-                goods = Math.max(goods, ceil(Math.multiplyExact(other.cost().getAmountMinorLong(), most + price),
-                        other.price().getAmountMinorLong()));
-            }
-        }
+        Ware other = dearest.get(terms.seller());
+        long goods = ceil(Math.multiplyExact(other.cost().getAmountMinorLong(), most + price),
+                other.price().getAmountMinorLong());
         long reached = ceil(most, price);
         return cost == 0 ? reached : Math.min(reached, (gained + goods * percent / 100) / cost);
+    }
+
+    /** Of each seller the ware that costs most for what it adds to the goods; rounding makes a difference in other currencies. */
+    static Map<Id, Ware> dearest(List<Ware> wares) {
+        Map<Id, Ware> dearest = new HashMap<>();
+        wares.stream().filter(ware -> ware.price().isPositive())
+                .forEach(ware -> dearest.merge(ware.seller(), ware, (one, other) -> dearer(other, one) ? other : one));
+        return dearest;
+    }
+
+    private static boolean dearer(Ware one, Ware other) {
+        return Math.multiplyExact(one.cost().getAmountMinorLong(), other.price().getAmountMinorLong())
+                > Math.multiplyExact(other.cost().getAmountMinorLong(), one.price().getAmountMinorLong());
     }
 
     /** The goods from which the most is granted; 0 if it does not matter how much is ordered at once. */

@@ -76,9 +76,7 @@ public final class Shares {
         if (people == 1) {
             return turn;
         }
-        Map<Id, Integer> from = new TreeMap<>();
-        turn.from().forEach((type, count) -> from.put(of(type, person), count));
-        return new Conversion(of(turn.line(), person), from, of(turn.to(), person), turn.gives(), turn.times());
+        return new Conversion(of(turn.line(), person), of(turn.from(), person), of(turn.to(), person), turn.gives(), turn.times());
     }
 
     /** All shelves as one supply. */
@@ -101,9 +99,13 @@ public final class Shares {
     }
 
     private Way of(Way way, int person) {
-        Map<Id, Integer> gives = new TreeMap<>();
-        way.gives().forEach((type, count) -> gives.put(of(type, person), count));
-        return new Way(of(way.build(), person), gives);
+        return new Way(of(way.build(), person), of(way.gives(), person), of(way.leaves(), person));
+    }
+
+    private Map<Id, Integer> of(Map<Id, Integer> counts, int person) {
+        Map<Id, Integer> own = new TreeMap<>();
+        counts.forEach((type, count) -> own.put(of(type, person), count));
+        return own;
     }
 
     List<Ware> wares(List<Ware> wares) {

@@ -1,6 +1,8 @@
 package org.cantonment.buying.formulate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 import org.cantonment.buying.market.Ware;
+import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.supply.BoxCap;
@@ -23,20 +26,29 @@ final class Stores {
     }
 
     private final Set<Id> needed;
-    private final Map<Id, Integer> own = new TreeMap<>();
+    private final Set<Id> taken;
+    private final Map<Id, Integer> own = new HashMap<>();
     private final List<Map<Id, Integer>> direct = new ArrayList<>();
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
     private final List<Pool> apart = new ArrayList<>();
     private final List<Room> rooms = new ArrayList<>();
     private final List<Pool> plain = new ArrayList<>();
+    private final List<Pool> pools = new ArrayList<>();
+    private final Map<Id, List<Integer>> giving = new HashMap<>();
 
-    /** @param counting whether each part that is built counts, even where it leaves no choice */
-    Stores(Set<Id> needed, Supply shelf, List<Ware> wares, boolean counting) {
-        this.needed = needed;
+    /**
+     * @param taken what conversions take
+     * @param counting whether each part that is built counts, even where it leaves no choice
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
+     */
+    Stores(Set<Id> needed, Set<Id> taken, Supply shelf, List<Ware> wares, boolean counting, CancelToken cancel) {
+        this.needed = new HashSet<>(needed);
+        this.taken = taken;
         count(shelf, own);
         frames(shelf, -1);
         for (int w = 0; w < wares.size(); w++) {
-            Map<Id, Integer> brings = new TreeMap<>();
+            cancel.check();
+            Map<Id, Integer> brings = new HashMap<>();
             count(wares.get(w).load(), brings);
             direct.add(brings);
             frames(wares.get(w).load(), w);
@@ -44,6 +56,19 @@ final class Stores {
         if (!counting) {
             settle();
         }
+        pools.addAll(shared.values());
+        pools.addAll(apart);
+        for (int p = 0; p < pools.size(); p++) {
+            for (Id type : given(pools.get(p))) {
+                giving.computeIfAbsent(type, id -> new ArrayList<>()).add(p);
+            }
+        }
+    }
+
+    private static Set<Id> given(Pool pool) {
+        Set<Id> types = new HashSet<>();
+        pool.ways().forEach(way -> types.addAll(way.yields().keySet()));
+        return types;
     }
 
     private void count(Supply supply, Map<Id, Integer> into) {
@@ -128,10 +153,8 @@ final class Stores {
     private List<Way> worthwhile(List<Way> all) {
         List<Way> ways = new ArrayList<>();
         for (Way way : all) {
-            Map<Id, Integer> gives = new TreeMap<>(way.gives());
-            gives.keySet().retainAll(needed);
-            Way less = new Way(way.build(), gives);
-            if (!gives.isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
+            Way less = cutDown(way);
+            if (!less.yields().isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
                 ways.removeIf(other -> betters(less, other));
                 ways.add(less);
             }
@@ -139,16 +162,29 @@ final class Stores {
         return ways;
     }
 
-    private static boolean betters(Way one, Way other) {
-        return other.gives().entrySet().stream()
-                .allMatch(gives -> one.gives().getOrDefault(gives.getKey(), 0) >= gives.getValue());
+    private Way cutDown(Way way) {
+        return needed.containsAll(way.gives().keySet()) && needed.containsAll(way.leaves().keySet()) ? way
+                : new Way(way.build(), needed(way.gives()), needed(way.leaves()));
     }
 
-    /** Parts with one way only are as good as built. */
+    private Map<Id, Integer> needed(Map<Id, Integer> counts) {
+        Map<Id, Integer> some = new TreeMap<>(counts);
+        some.keySet().retainAll(needed);
+        return some;
+    }
+
+    private static boolean betters(Way one, Way other) {
+        Map<Id, Integer> yields = one.yields();
+        return other.yields().entrySet().stream()
+                .allMatch(least -> yields.getOrDefault(least.getKey(), 0) >= least.getValue());
+    }
+
+    /** Parts with one way only are as good as built; but what comes loose between games is not worked over. */
     private void settle() {
         for (Pool pool : List.copyOf(shared.values())) {
-            if (pool.ways().size() == 1) {
-                pool.ways().get(0).gives().forEach((type, gives) -> {
+            if (pool.ways().size() == 1 && (pool.fixing() != Fixing.LOOSE_BETWEEN_GAMES
+                    || pool.ways().get(0).yields().keySet().stream().noneMatch(taken::contains))) {
+                pool.ways().get(0).yields().forEach((type, gives) -> {
                     if (pool.own() > 0) {
                         own.merge(type, pool.own() * gives, Integer::sum);
                     }
@@ -172,9 +208,12 @@ final class Stores {
 
     /** Parts that can be built in several ways. */
     List<Pool> pools() {
-        List<Pool> pools = new ArrayList<>(shared.values());
-        pools.addAll(apart);
         return pools;
+    }
+
+    /** The numbers of the pools that a type can be built from. */
+    List<Integer> giving(Id type) {
+        return giving.getOrDefault(type, List.of());
     }
 
     /** Parts that only one way of building is worth considering for. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
+import org.cantonment.domain.common.CancelToken;
+
 /**
  * Which unions of sets need a row by Hall's theorem. Left out are unions that another set lies within, those that fall
  * apart, and those that follow from a greater one, since what it has more can fill no more than its needs have more.
@@ -30,14 +32,18 @@ final class Unions {
      *
      * @param counts how much each set needs
      * @param most how much there can be of each member; {@link Long#MAX_VALUE} if that is not bounded
+     * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
-    static List<List<Integer>> of(List<BitSet> sets, List<Long> counts, long[] most) {
-        return sets.size() > MOST ? List.of() : new Unions(sets, counts, most).find();
+    static List<List<Integer>> of(List<BitSet> sets, List<Long> counts, long[] most, CancelToken cancel) {
+        return sets.size() > MOST ? List.of() : new Unions(sets, counts, most).find(cancel);
     }
 
-    private List<List<Integer>> find() {
+    private List<List<Integer>> find(CancelToken cancel) {
         List<List<Integer>> found = new ArrayList<>();
         for (int mask = 1; mask < 1 << sets.size(); mask++) {
+            if (mask % 64 == 1) {
+                cancel.check();
+            }
             BitSet union = union(mask);
             if (connected(mask) && !follows(mask, union)) {
                 if (found.size() == MOST_ROWS) {

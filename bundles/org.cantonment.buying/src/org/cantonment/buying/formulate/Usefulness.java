@@ -26,7 +26,7 @@ final class Usefulness {
         for (Pool pool : stores.pools()) {
             long most = 0;
             for (Way way : pool.ways()) {
-                for (Id type : way.gives().keySet()) {
+                for (Id type : way.yields().keySet()) {
                     most += wanted.getOrDefault(type, 0L);
                 }
             }

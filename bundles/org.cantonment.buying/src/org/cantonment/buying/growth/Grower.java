@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 
 import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.formulate.Paid;
@@ -19,10 +20,12 @@ import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.plan.Truest;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.stock.supply.Supply;
@@ -63,19 +66,28 @@ public final class Grower {
         Optional<Shortfall> inAll = inAll();
         if (inAll.isPresent()) {
             return new Growth(new Answer(Optional.empty(), true, Optional.empty(), question.market().findings()),
-                    Growth.Lists.GIVEN, List.of(), inAll, Optional.empty(), Optional.empty());
+                    Growth.Lists.GIVEN, List.of(), unlessCancelled(() -> shortfall(inAll)), Optional.empty(), Optional.empty());
         }
         return told(new Stages(question, currency, cancel, progress).plan(PLAN), Growth.Lists.GIVEN);
     }
 
     private Growth told(Answer answer, Growth.Lists lists) {
         if (answer.plan().isEmpty()) {
-            return new Growth(answer, lists, List.of(), answer.impossible() ? shortfall() : Optional.empty(), Optional.empty(),
-                    Optional.empty());
+            return new Growth(answer, lists, List.of(), answer.impossible() ? unlessCancelled(() -> shortfall(inAll()))
+                    : Optional.empty(), Optional.empty(), Optional.empty());
         }
-        Plan plan = answer.plan().get();
-        return new Growth(answer, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven() ? advice(plan)
-                : Optional.empty());
+        Plan plan = Truest.of(question, answer.plan().get(), currency, cancel);
+        Answer truest = new Answer(Optional.of(plan), answer.impossible(), answer.bound(), answer.findings());
+        return new Growth(truest, lists, accounts(plan), Optional.empty(), stepwise(), plan.proven()
+                ? unlessCancelled(() -> advice(plan)) : Optional.empty());
+    }
+
+    private static <T> Optional<T> unlessCancelled(Supplier<Optional<T>> asked) {
+        try {
+            return asked.get();
+        } catch (Cancelled beforeThereWasAQuestion) {
+            return Optional.empty();
+        }
     }
 
     private List<Account> accounts(Plan plan) {
@@ -101,10 +113,8 @@ public final class Grower {
     /** The first stage until which all budgets together are less than what everything until then costs at once. */
     private Optional<Shortfall> inAll() {
         Money budgets = Money.zero(currency);
-        Money before = budgets;
         for (int s = 0; s < question.stages().size() && question.stages().get(s).budget().isPresent(); s++) {
-            Money budget = question.stages().get(s).budget().get();
-            budgets = budgets.plus(budget);
+            budgets = budgets.plus(question.stages().get(s).budget().get());
             Question until = until(s);
             Optional<Plan> plan = new Stages(until, currency, cancel, progress).once(until.targets(), BESIDE).plan()
                     .filter(Plan::proven);
@@ -113,35 +123,30 @@ public final class Grower {
             }
             Money cost = plan.get().total();
             if (cost.isGreaterThan(budgets)) {
-                Money there = question.saved() ? budgets.minus(before) : budget;
-                Money missing = cost.minus(budgets);
-                return Optional.of(new Shortfall(s, missing, there.plus(missing), there));
+                return Optional.of(new Shortfall(s, false, cost.minus(budgets), cost, budgets));
             }
-            before = cost;
         }
         return Optional.empty();
     }
 
-    private Optional<Shortfall> shortfall() {
-        Optional<Shortfall> inAll = inAll();
-        if (inAll.isPresent()) {
-            return inAll;
-        }
-        for (int s = 0; s < question.stages().size() && !cancel.cancelled(); s++) {
-            Question question = until(s);
-            if (s < this.question.stages().size() - 1 && new Stages(question, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
+    /** By how much the first stage is short that cannot be done; if that is not settled soon, what is known at the least. */
+    private Optional<Shortfall> shortfall(Optional<Shortfall> inAll) {
+        int known = inAll.map(Shortfall::stage).orElse(question.stages().size() - 1);
+        for (int s = 0; s <= known && !cancel.cancelled(); s++) {
+            Question until = until(s);
+            if (s < known && new Stages(until, currency, cancel, progress).plan(BESIDE).plan().isPresent()) {
                 continue;
             }
-            Formulation helped = new Formulation(question, s, OptionalLong.empty());
+            Formulation helped = new Formulation(until, s, OptionalLong.empty(), cancel);
             Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
             if (outcome.state() != Outcome.State.PROVEN) {
-                return Optional.empty();
+                return inAll;
             }
             if (outcome.cost() > 0) {
                 return Optional.of(shortfall(s, Money.ofMinor(currency, outcome.cost()), helped, outcome.values()));
             }
         }
-        return Optional.empty();
+        return inAll;
     }
 
     private Shortfall shortfall(int stage, Money missing, Formulation helped, long[] values) {
@@ -153,7 +158,7 @@ public final class Grower {
                         .minus(Money.ofMinor(currency, paid.total()));
             }
         }
-        return new Shortfall(stage, missing, available.plus(missing), available);
+        return new Shortfall(stage, true, missing, available.plus(missing), available);
     }
 
     /** The stages with no end of money. */
@@ -193,7 +198,7 @@ public final class Grower {
         if (free.isEmpty() || !free.get().proven() || !free.get().total().isLessThan(plan.total())) {
             return Optional.empty();
         }
-        Formulation helped = new Formulation(question, 0, OptionalLong.of(free.get().total().getAmountMinorLong()));
+        Formulation helped = new Formulation(question, 0, OptionalLong.of(free.get().total().getAmountMinorLong()), cancel);
         Outcome outcome = Solver.solve(helped.programme(), BESIDE, cancel, progress);
         return outcome.state() != Outcome.State.PROVEN ? Optional.empty()
                 : Optional.of(new Advice(Money.ofMinor(currency, outcome.cost()), plan.total().minus(free.get().total())));

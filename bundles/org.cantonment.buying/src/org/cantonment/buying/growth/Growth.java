@@ -42,13 +42,15 @@ public record Growth(Answer answer, Lists lists, List<Account> accounts, Optiona
     }
 
     /**
-     * The stages before can be done within their budgets, this one cannot.
+     * A stage that cannot be done within its budget.
      *
-     * @param missing by how much it is short at the least
-     * @param needed what must be available in it
+     * @param settled whether the stages before can be done and nothing less would do; else all until this stage together are
+     *         short at least so much
+     * @param missing by how much it is short
+     * @param needed what must be available in it, or until then
      * @param available what is at the most
      */
-    public record Shortfall(int stage, Money missing, Money needed, Money available) {
+    public record Shortfall(int stage, boolean settled, Money missing, Money needed, Money available) {
     }
 
     /** So much more to spend in the first stage makes the whole cheaper by so much. */

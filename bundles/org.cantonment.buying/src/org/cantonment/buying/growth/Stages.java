@@ -143,8 +143,7 @@ final class Stages {
     }
 
     private static Plan told(Plan plan, Money bound, boolean settled) {
-        return new Plan(plan.purchases(), plan.orders(), plan.buildings(), plan.conversions(), plan.fielded(), plan.turnouts(),
-                plan.leftovers(), plan.total(), !bound.isLessThan(plan.total()), settled, bound);
+        return plan.told(!bound.isLessThan(plan.total()), settled, bound);
     }
 
     /** All of it bought at once, with no end of money and time. */

@@ -15,6 +15,7 @@ import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.joda.money.CurrencyUnit;
@@ -40,18 +41,23 @@ public final class Alternatives {
 
     private Alternatives(Question question, CurrencyUnit currency, CancelToken cancel) {
         this.question = question;
-        this.formulation = new Formulation(question);
+        this.formulation = new Formulation(question, cancel);
         this.currency = currency;
         this.cancel = cancel;
     }
 
     /**
-     * The plans that cost no more than a margin beyond the best, the best among them.
+     * The plans that cost no more than a margin beyond the best, the best among them. When it is cancelled, those that were
+     * found until then: nothing cheaper was left out of them.
      *
      * @param most at most so many plans
      */
     public static List<Plan> of(Question question, Money margin, int most, CurrencyUnit currency, CancelToken cancel) {
-        return new Alternatives(question, currency, cancel).find(margin, most);
+        try {
+            return new Alternatives(question, currency, cancel).find(margin, most);
+        } catch (Cancelled beforeThereWasAQuestion) {
+            return List.of();
+        }
     }
 
     private List<Plan> find(Money margin, int most) {
@@ -81,13 +87,23 @@ public final class Alternatives {
     }
 
     private void seek(Map<Id, Between> bounds, Optional<Money> limit) {
+        if (cancel.cancelled()) {
+            return;
+        }
         Outcome outcome = Solver.solve(formulation.within(bounds), formulation.preference(), Limits.WIDE, cancel,
                 Progress.SILENT);
-        if (outcome.found()) {
-            Plan plan = new PlanReader(question, formulation, currency, outcome).read();
-            if (limit.isEmpty() || !plan.total().isGreaterThan(limit.get())) {
-                open.add(new Class(plan, bounds, numbers++));
-            }
+        if (outcome.state() == Outcome.State.PROVEN) {
+            read(outcome).filter(plan -> limit.isEmpty() || !plan.total().isGreaterThan(limit.get()))
+                    .ifPresent(plan -> open.add(new Class(plan, bounds, numbers++)));
+        }
+    }
+
+    /** What the outcome says; empty if it was not settled whether that is enough. */
+    private Optional<Plan> read(Outcome outcome) {
+        try {
+            return Optional.of(Truest.of(question, PlanReader.read(question, formulation, currency, outcome, cancel), currency, cancel));
+        } catch (Muster.Undecided open) {
+            return Optional.empty();
         }
     }
 }

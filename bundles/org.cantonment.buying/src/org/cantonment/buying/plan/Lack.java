@@ -14,7 +14,9 @@ import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Solver;
+import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Finding;
@@ -44,11 +46,27 @@ final class Lack {
         findings = new ArrayList<>(market.findings());
     }
 
+    /** What there is to say; when it is cancelled, less of it. */
     List<Finding> findings() {
+        try {
+            find();
+        } catch (Cancelled enough) {
+            return findings;
+        }
+        return findings;
+    }
+
+    /** "34.00 EUR". */
+    static String text(Money money) {
+        return Amounts.text(money) + " " + money.getCurrencyUnit().getCode();
+    }
+
+    private void find() {
         int before = findings.size();
         Set<Id> sold = new TreeSet<>();
         market.wares().forEach(ware -> sold.addAll(giving(ware.load())));
         for (Target target : question.targets()) {
+            cancel.check();
             Set<Id> had = new TreeSet<>(sold);
             had.addAll(giving(question.shelves().get(target.person())));
             if (target.choice().isEmpty()) {
@@ -58,13 +76,12 @@ final class Lack {
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
                 .forEach(box -> find("buying.no-price", box, market.catalogue().title(box)
                         + " is asked for, and it is not on sale, or no price says what it costs."));
-        if (findings.size() == before && !cancel.cancelled()) {
+        if (findings.size() == before) {
             money();
         }
-        if (findings.size() == before && !cancel.cancelled()) {
+        if (findings.size() == before) {
             tooFew();
         }
-        return findings;
     }
 
     private void find(String code, Id at, String message) {
@@ -76,7 +93,7 @@ final class Lack {
         supply.stacks().stream().filter(stack -> stack.counted() > 0).forEach(stack -> types.add(stack.what()));
         supply.frames().forEach(frames -> {
             types.add(frames.part());
-            frames.ways().forEach(way -> types.addAll(way.gives().keySet()));
+            frames.ways().forEach(way -> types.addAll(way.yields().keySet()));
         });
         return types;
     }
@@ -107,7 +124,9 @@ final class Lack {
     }
 
     private Outcome solve(Question asked) {
-        return Solver.solve(new Formulation(asked).programme(), limits, cancel, Progress.SILENT);
+        Outcome outcome = Solver.solve(new Formulation(asked, cancel).programme(), limits, cancel, Progress.SILENT);
+        cancel.check();
+        return outcome;
     }
 
     private void money() {
@@ -121,26 +140,27 @@ final class Lack {
                     .reduce(Money.zero(currency), Money::plus);
             Money cost = Money.ofMinor(currency, outcome.bound());
             find("buying.budget", question.targets().get(0).id(), cost.isGreaterThan(budget)
-                    ? "It costs " + cost + " at the least; the budget is " + budget + "."
-                    : "It costs " + cost + " at the least, which is within " + budget
+                    ? "It costs " + text(cost) + " at the least; the budget is " + text(budget) + "."
+                    : "It costs " + text(cost) + " at the least, which is within " + text(budget)
                             + " in all, but not when the money is there.");
         }
     }
 
     private void tooFew() {
         int before = findings.size();
+        boolean eachCan = true;
         for (Target target : question.targets()) {
-            Map<Id, Integer> asked = new TreeMap<>();
-            Question alone = new Question(market, question.shelves(), List.of(target), question.stages(), question.saved(),
-                    asked);
-            if (target.choice().isEmpty() && solve(alone).state() == Outcome.State.IMPOSSIBLE) {
+            Outcome alone = target.choice().isPresent() ? null : solve(question.with(List.of(target)).buying(Map.of()));
+            eachCan &= alone == null || alone.found();
+            if (alone != null && alone.state() == Outcome.State.IMPOSSIBLE) {
                 find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "
                         + target.title() + limited() + bench() + ".");
             }
         }
         if (findings.size() == before) {
             find("buying.not-together", question.targets().isEmpty() ? Id.of("buying") : question.targets().get(0).id(),
-                    "Each target alone can be had, but not all together: what one builds or works over another lacks"
+                    (eachCan ? "Each target alone can be had, but not all together: what one builds or works over another lacks"
+                            : "They cannot be had all together; whether each of them can alone was not settled")
                             + limited() + bench() + ".");
         }
     }

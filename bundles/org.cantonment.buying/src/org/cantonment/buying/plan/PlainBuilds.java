@@ -18,9 +18,13 @@ final class PlainBuilds {
     private final Question question;
     private final Map<BuildKey, Long> parts;
     private final List<Turnout> turnouts;
+    private final List<List<Building>> alone;
     private final Shares shares;
 
-    PlainBuilds(Question question, Map<BuildKey, Long> parts, List<Turnout> turnouts, Shares shares) {
+    /** @param alone for each turnout what is built for it alone */
+    PlainBuilds(Question question, Map<BuildKey, Long> parts, List<Turnout> turnouts, List<List<Building>> alone,
+            Shares shares) {
+        this.alone = alone;
         this.shares = shares;
         this.question = question;
         this.parts = new TreeMap<>(parts);
@@ -65,6 +69,7 @@ final class PlainBuilds {
         for (int t = 0; t < turnouts.size(); t++) {
             if (question.targets().get(t).stage() == stage) {
                 Map<Id, Integer> own = Standing.of(turnouts.get(t), shares, question.targets().get(t).person());
+                alone.get(t).forEach(one -> one.gives().forEach((type, gives) -> take(own, type, gives * one.count())));
                 own.forEach((type, count) -> missing.merge(type, count, Math::max));
             }
         }

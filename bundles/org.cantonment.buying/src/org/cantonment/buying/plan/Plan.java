@@ -14,6 +14,7 @@ import org.joda.money.Money;
  * @param purchases in the order of stages, then of codes
  * @param orders what each seller is paid in each stage; their totals add up to the total
  * @param buildings the choices that last
+ * @param alone for each target fielded what is built for it of parts that come loose between games, to be taken apart again
  * @param fielded the targets: all of the question but those of a choice that were not chosen
  * @param turnouts for each of them who stands where, with what is bought and built by then; each is complete
  * @param leftovers what is bought and stands nowhere
@@ -21,18 +22,25 @@ import org.joda.money.Money;
  * @param settled whether none that costs as much is preferred: it has fewer pieces, then fewer boxes, then earlier codes
  * @param bound nothing costs less
  */
-public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> buildings, List<Conversions> conversions,
-        List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled,
+public record Plan(List<Purchase> purchases, List<Order> orders, List<Building> buildings, List<List<Building>> alone,
+        List<Conversions> conversions, List<Target> fielded, List<Turnout> turnouts, List<Leftover> leftovers, Money total, boolean proven, boolean settled,
         Money bound) {
 
     public Plan {
         purchases = List.copyOf(purchases);
         orders = List.copyOf(orders);
         buildings = List.copyOf(buildings);
+        alone = alone.stream().map(List::copyOf).toList();
         conversions = List.copyOf(conversions);
         fielded = List.copyOf(fielded);
         turnouts = List.copyOf(turnouts);
         leftovers = List.copyOf(leftovers);
+    }
+
+    /** The same, with what is known of what it costs. */
+    public Plan told(boolean isProven, boolean isSettled, Money nothingLess) {
+        return new Plan(purchases, orders, buildings, alone, conversions, fielded, turnouts, leftovers, total, isProven,
+                isSettled, nothingLess);
     }
 
     /** How much less there could be at the most. */

@@ -18,8 +18,13 @@ import org.joda.money.Money;
  */
 public record Priorities(Answer answer, List<Target> kept, List<Left> left) {
 
-    /** A target that is beyond the budget, or that cannot be had at all. */
-    public record Left(Target target, Optional<Money> together) {
+    /**
+     * A target that is beyond the budget, or that cannot be had at all.
+     *
+     * @param together what it would cost together with those kept before it; empty if it cannot be had, or nothing was found
+     * @param settled whether it is proven that it cannot be had for the budget
+     */
+    public record Left(Target target, Optional<Money> together, boolean settled) {
     }
 
     public Priorities {
@@ -28,7 +33,8 @@ public record Priorities(Answer answer, List<Target> kept, List<Left> left) {
     }
 
     /**
-     * Asks about the targets of a question, the first first. The budgets of its stages stay as they are.
+     * Asks about the targets of a question, the first first. The budgets of its stages stay as they are. When it is
+     * cancelled, what was not reached is left, and that is not settled.
      *
      * @param budget what all may cost together
      */
@@ -38,6 +44,10 @@ public record Priorities(Answer answer, List<Target> kept, List<Left> left) {
         List<Left> left = new ArrayList<>();
         Answer best = Planner.plan(question.with(List.of()), currency, cancel, progress);
         for (Target target : question.targets()) {
+            if (cancel.cancelled()) {
+                left.add(new Left(target, Optional.empty(), false));
+                continue;
+            }
             List<Target> trial = new ArrayList<>(kept);
             trial.add(target);
             Answer answer = Planner.plan(question.with(trial), currency, cancel, progress);
@@ -46,7 +56,8 @@ public record Priorities(Answer answer, List<Target> kept, List<Left> left) {
                 kept.add(target);
                 best = answer;
             } else {
-                left.add(new Left(target, cost));
+                boolean settled = answer.impossible() || answer.bound().filter(one -> one.isGreaterThan(budget)).isPresent();
+                left.add(new Left(target, cost, settled));
             }
         }
         return new Priorities(best, kept, left);

@@ -20,6 +20,7 @@ import org.cantonment.buying.solve.Limits;
 import org.cantonment.buying.solve.Outcome;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.domain.common.CancelToken;
+import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.stock.likeness.Accepted;
@@ -64,7 +65,15 @@ public final class Costs {
             return Cost.unknown();
         }
         Roster roster = new Roster(asked, Trying.WHAT_STANDS_LATE);
-        Formulation formulation = new Formulation(question(new Filling(List.of(), roster.atMost()), asked), roster.sought(0));
+        try {
+            return cost(asked, nearest, roster, new Formulation(question(new Filling(List.of(), roster.atMost()), asked),
+                    roster.sought(0), cancel), cancel);
+        } catch (Cancelled beforeThereWasAQuestion) {
+            return Cost.unknown();
+        }
+    }
+
+    private Cost cost(Asked asked, Filling nearest, Roster roster, Formulation formulation, CancelToken cancel) {
         Outcome outcome = known.get(formulation.programme());
         if (outcome == null) {
             outcome = Trying.WHAT_STANDS_LATE.solve(formulation.programme(), cancel);
@@ -113,7 +122,7 @@ public final class Costs {
                         : planned(filling, asked, outcome, cancel);
     }
 
-    /** What the planner says of one filling: where what is bought must be built before it is worked over, and why not. */
+    /** What the planner says of one filling: where a short look at it does not tell, and why nothing is enough. */
     private Cost planned(Filling filling, Asked asked, Outcome outcome, CancelToken cancel) {
         Answer answer = Planner.plan(question(filling, asked), currency, LIMITS, cancel, Progress.SILENT);
         if (answer.plan().isEmpty()) {

@@ -67,7 +67,7 @@ public final class Reach {
             return Optional.empty();
         }
         Sought sought = roster.sought(1);
-        Formulation formulation = new Formulation(question(roster, asked.allowance()), sought);
+        Formulation formulation = new Formulation(question(roster, asked.allowance()), sought, cancel);
         Outcome outcome = solve(formulation.programme(), cancel);
         if (!outcome.found()) {
             return Optional.empty();
@@ -96,7 +96,7 @@ public final class Reach {
         int gives = asked.allowance().conversions().stream().mapToInt(Conversion::gives).max().orElse(1);
         long pieces = load.stacks().stream().filter(stack -> here.contains(stack.what())).mapToLong(Stack::counted).sum();
         for (Frames frames : load.frames()) {
-            pieces += frames.count() * frames.ways().stream().mapToLong(way -> way.gives().entrySet().stream()
+            pieces += frames.count() * frames.ways().stream().mapToLong(way -> way.yields().entrySet().stream()
                     .filter(one -> here.contains(one.getKey())).mapToLong(Map.Entry::getValue).sum()).max().orElse(0);
         }
         return pieces * Math.max(1, gives);

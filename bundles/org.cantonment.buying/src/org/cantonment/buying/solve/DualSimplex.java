@@ -60,6 +60,9 @@ final class DualSimplex {
             }
             if (++sinceRenewed > 200) {
                 renew();
+                if (cancel.cancelled()) {
+                    return End.STOPPED;
+                }
             }
             int r = leaving();
             if (r < 0) {
@@ -79,7 +82,7 @@ final class DualSimplex {
     }
 
     private void renew() {
-        tableau.renew();
+        tableau.renew(cancel);
         tableau.settle();
         Arrays.fill(weights, 1);
         sinceRenewed = 0;

@@ -33,6 +33,12 @@ public final class Outcome {
         this.settled = settled;
     }
 
+    /** Nobody looked for anything better than these values, which may be none. */
+    static Outcome unsought(Programme programme, long[] values) {
+        return new Outcome(State.STOPPED, values, values == null ? Long.MAX_VALUE : programme.cost(values), Long.MIN_VALUE, 0,
+                0, false);
+    }
+
     /** How it ended. */
     public State state() {
         return state;

@@ -3,6 +3,7 @@ package org.cantonment.buying.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Puts a programme together. */
@@ -53,6 +54,18 @@ public final class ProgrammeMaker {
         for (int j = 0; j < columns.size(); j++) {
             Column column = columns.get(j);
             priced.add(new Column(column.name(), j == costly ? 1 : 0, column.lower(), column.upper(), column.rank()));
+        }
+        return new Programme(priced, rows);
+    }
+
+    /** The programme as it stands, but some columns are settled and cost nothing, and some cost one, one for each. */
+    public Programme make(Map<Integer, Long> settled, Set<Integer> costly) {
+        List<Column> priced = new ArrayList<>();
+        for (int j = 0; j < columns.size(); j++) {
+            Column column = columns.get(j);
+            Long value = settled.get(j);
+            priced.add(value != null ? new Column(column.name(), 0, value, value, column.rank())
+                    : new Column(column.name(), costly.contains(j) ? 1 : column.cost(), column.lower(), column.upper(), column.rank()));
         }
         return new Programme(priced, rows);
     }

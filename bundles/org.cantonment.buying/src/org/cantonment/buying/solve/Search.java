@@ -182,7 +182,7 @@ final class Search {
         DualSimplex.End end = simplex.run(beyond, 20_000);
         if (cancel.cancelled() || tableau.pivots() + nodes > limits.pivots()) {
             stopped = true;
-            open.add(place);
+            open.add(left(place));
             return null;
         }
         long known = place.bound();
@@ -214,6 +214,16 @@ final class Search {
         return branch(place, known, end == DualSimplex.End.OPTIMAL);
     }
 
+    /** A place that is left before it was looked at to the end, with what is known by then. */
+    private Place left(Place place) {
+        long known = place.bound();
+        if (safe.reckon(tableau, RowWeights.duals(tableau), lower, upper)) {
+            known = Math.max(known, safe.roundedUp(step));
+        }
+        return new Place(place.parent(), place.columns(), place.lower(), place.upper(), known, place.depth(), place.number(),
+                place.branched(), place.up(), place.share(), place.estimate());
+    }
+
     /** Adds cuts as long as they raise the bound, then takes out those that bear nothing. */
     private void cut() {
         List<Row> cuts = new ArrayList<>();
@@ -237,7 +247,7 @@ final class Search {
             cuts.addAll(more);
             tableau.add(more);
         }
-        if (!cuts.isEmpty()) {
+        if (!cuts.isEmpty() && !cancel.cancelled()) {
             keepBearing(cuts);
         }
     }

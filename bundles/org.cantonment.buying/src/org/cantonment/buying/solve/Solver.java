@@ -47,15 +47,22 @@ public final class Solver {
         int parts = reduction.parts().size();
         for (int i = 0; i < parts && parts > 1 && !all.impossible(); i++) {
             Programme part = reduction.parts().get(i).programme();
-            all.put(i, new Search(part, null, Search.Mode.FIRST, all.rest(limits), cancel, progress).run());
+            all.put(i, search(part, null, Search.Mode.FIRST, all.rest(limits), cancel, progress));
         }
         for (int i = 0; i < parts && !all.impossible(); i++) {
             Programme part = reduction.parts().get(i).programme();
             long[] start = hoped(part, all.start(i), all.rest(limits), cancel);
-            all.put(i, new Search(part, start, Search.Mode.CUTTING, all.rest(limits), cancel, progress).run());
+            all.put(i, search(part, start, Search.Mode.CUTTING, all.rest(limits), cancel, progress));
             progress.at(i + 1, parts, "searching");
         }
         return all.outcome();
+    }
+
+    /** A part that nobody wants any more may be as great as it was asked about: not even its table is made then. */
+    static Outcome search(Programme part, long[] start, Search.Mode mode, Limits limits, CancelToken cancel,
+            Progress progress) {
+        return cancel.cancelled() ? Outcome.unsought(part, start)
+                : new Search(part, start, mode, limits, cancel, progress).run();
     }
 
     /** The best values where each column is at its greatest value that mostly is best there; the other values if dearer. */

@@ -3,6 +3,8 @@ package org.cantonment.buying.solve;
 import java.util.Arrays;
 import java.util.List;
 
+import org.cantonment.domain.common.CancelToken;
+
 /**
  * The basic variables of a linear programme as sums of the others. Variables 0..n-1 are the columns, n+i is what row i has
  * over its least. Each row of the table holds the factors of the variables outside the basis, and last a constant. The
@@ -235,14 +237,14 @@ final class Tableau {
         to[q] = factor * line[q];
     }
 
-    /** Makes the table anew from the rows, to be rid of what rounding has spoilt. */
-    void renew() {
+    /** Makes the table anew from the rows, to be rid of what rounding has spoilt; when it is cancelled, not all of it. */
+    void renew(CancelToken cancel) {
         boolean[] wanted = new boolean[n + m];
         for (int i = 0; i < m; i++) {
             wanted[basic[i]] = true;
         }
         reset();
-        for (int j = 0; j < n; j++) {
+        for (int j = 0; j < n && !cancel.cancelled(); j++) {
             if (wanted[outside[j]]) {
                 int best = -1;
                 for (int i = 0; i < m; i++) {

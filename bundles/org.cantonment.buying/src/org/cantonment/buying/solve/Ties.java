@@ -62,6 +62,7 @@ final class Ties {
     private long[] prefer(Programme part, Preference preference, long[] start) {
         boolean minds = IntStream.range(0, start.length).anyMatch(j ->
                 preference.tiers().stream().anyMatch(tier -> tier[j] != 0)) || preference.first().length > 0;
+        settled &= !minds || !cancel.cancelled();
         if (!minds || !settled) {
             return start;
         }
@@ -88,9 +89,8 @@ final class Ties {
         List<long[]> found = new ArrayList<>();
         for (Reduction.Part part : reduction.parts()) {
             long[] from = IntStream.of(part.columns()).mapToLong(j -> start[j]).toArray();
-            Search search = new Search(part.programme(), part.programme().holds(from) ? from : null, mode,
+            Outcome outcome = Solver.search(part.programme(), part.programme().holds(from) ? from : null, mode,
                     limits(part.programme()), cancel, Progress.SILENT);
-            Outcome outcome = search.run();
             budget.spend(part.programme(), outcome.pivots() + outcome.nodes());
             nodes += outcome.nodes();
             settled &= outcome.state() == Outcome.State.PROVEN;

@@ -76,8 +76,9 @@ public final class Valuer {
         Contents contents = new Contents(market, ware.get().load());
         List<ExtraWorth> extras = contents.extras().entrySet().stream()
                 .map(one -> extra(one.getKey(), one.getValue(), singles)).toList();
-        Optional<Plan> same = cheapest(singles, Supply.NONE, List.of(target(box, title, contents.needs())));
-        if (same.isEmpty()) {
+        Answer yielding = ask(Question.of(singles, Supply.NONE, List.of(target(box, title, contents.needs()))));
+        Optional<Plan> same = yielding.plan();
+        if (yielding.impossible()) {
             findings.add(Finding.of("worth.no-singles", Severity.NOTE, box,
                     "No single boxes on sale yield the pieces of " + title + "."));
         }
@@ -96,8 +97,11 @@ public final class Valuer {
     }
 
     private Optional<Plan> plan(Question question) {
-        Answer answer = Planner.plan(question, currency, cancel, progress);
-        return answer.plan();
+        return ask(question).plan();
+    }
+
+    private Answer ask(Question question) {
+        return Planner.plan(question, currency, cancel, progress);
     }
 
     /** Boxes that are no bundles and no lots, other than the box itself. */
@@ -151,10 +155,13 @@ public final class Valuer {
 
     private Optional<ToPlayer> toPlayer(Id box, Question player) {
         Question asked = player.with(market);
-        Optional<Plan> with = plan(asked);
+        Answer offered = ask(asked);
+        Optional<Plan> with = offered.plan();
         if (with.isEmpty()) {
-            findings.add(Finding.of("worth.no-way", Severity.NOTE, box,
-                    "What the player wants cannot be had, with this box or without it."));
+            if (offered.impossible()) {
+                findings.add(Finding.of("worth.no-way", Severity.NOTE, box,
+                        "What the player wants cannot be had, with this box or without it."));
+            }
             return Optional.empty();
         }
         Optional<Plan> without = plan(asked.with(market.without(List.of(box))));

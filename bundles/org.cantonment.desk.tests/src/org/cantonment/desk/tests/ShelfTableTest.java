@@ -200,4 +200,38 @@ class ShelfTableTest {
         assertEquals(2, shell.code(), shell.out());
         assertTrue(shell.err().contains(words), shell.err());
     }
+
+    @Test
+    void aTableAsClubsKeepItIsUnderstood() {
+        range();
+        table("""
+                What;Owned;Painted?;Paid
+                Gun wagon;6;4;24,00
+                Carrier;~3;no;
+                Carrier;2?;yes;
+                Carrier;?;;
+                Carrier;5;6;
+                Carrier;2;maybe;
+                """);
+        Shell out = Shell.in(folder, "shelf", "import", "table.csv", "--to", "ombra.shelf", "--of", "Ombra", "--in", "EUR",
+                "--map", "What=thing", "--map", "Owned=count", "--map", "Painted?=painted", "--map", "Paid=paid");
+        assertEquals(1, out.code(), out.err());
+        String shelf = shelf();
+        assertTrue(shelf.contains("\n6 Gun-Wagon, 4 painted for 24.00\n"), shelf);
+        assertTrue(shelf.contains("\nguessed 3 Carrier\nguessed 2 Carrier painted\nunknown Carrier\n"), shelf);
+        assertTrue(out.out().contains("table.csv:6: "), out.out());
+        assertTrue(out.out().contains("table.csv:7: caution shelf.row: 'maybe' does not say how many are painted"), out.out());
+        assertEquals(0, Shell.in(folder, "check", ".").code());
+    }
+
+    @Test
+    void aCountThatSaysTwoThingsIsARemark() {
+        range();
+        table("thing,count,certainty,state,painted\nCarrier,~3,known,,\nCarrier,3,,primed,yes\nCarrier,~3,guessed,,\n");
+        Shell out = Shell.in(folder, "shelf", "import", "table.csv", "--to", "ombra.shelf", "--of", "Ombra");
+        assertEquals(1, out.code(), out.err());
+        assertTrue(out.out().contains("table.csv:2: caution shelf.row: '~3' is guessed, and beside it stands 'known'."), out.out());
+        assertTrue(out.out().contains("table.csv:3: caution shelf.row: Two columns say how far it is"), out.out());
+        assertTrue(shelf().contains("\nguessed 3 Carrier\n"), shelf());
+    }
 }

@@ -107,6 +107,30 @@ class TurnoutTest {
         book("club.shelf", "shelf of the club\nTread-Wagon\n");
     }
 
+    /** One frame: one spotter stands for the crank, the other is worked over with the wheels that are left. */
+    @Test
+    void whatIsBuiltToBeWorkedOverIsToldInItsOrder() throws IOException {
+        book("works.range", RANGE + """
+                piece Spotter "Spotter"
+                bits Wheels "Spare wheels"
+                part Frame "Carrier frame"
+                  . builds 2 Spotter leaves 2 Wheels
+                  . builds 3 Tread-Wagon
+                """);
+        book("pond.rules", RULES + "  . lets Spotter stand for Crank\n  . turns Spotter and 2 Wheels into 1 Gun at most 2 times\n");
+        book("ombra.list", "list by Ombra round 1\nGun-Cars of 1\nCrank-Troop of 1\n");
+        book("ombra.shelf", "shelf of Ombra\nFrame\n");
+        Shell shell = Shell.in(folder, "turnout", "ombra.list");
+        assertEquals(0, shell.code(), shell.out());
+        int built = shell.lines().indexOf("To build: 1 Carrier frame as 2 Spotter, glued for good.");
+        assertTrue(built > 0, shell.out());
+        assertEquals("To work over: 1 Spotter and 2 Spare wheels into 1 Gun car; built first: 1 Spotter and 2 Spare wheels.",
+                shell.lines().get(built + 1));
+        assertEquals(List.of(), new JsonSchema(JsonParser.parseString(Files.readString(Project.file(
+                "docs/json/turnout.schema.json"))).getAsJsonObject()).check(
+                        JsonParser.parseString(Shell.in(folder, "turnout", "ombra.list", "--json").out()).getAsJsonObject()));
+    }
+
     @Test
     void theThreeTogetherNeedNineAndSevenAreAllThereIs() {
         survey();

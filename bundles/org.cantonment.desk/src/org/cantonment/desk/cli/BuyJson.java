@@ -70,6 +70,7 @@ final class BuyJson {
         if (left.together().isPresent()) {
             plans.money("together", left.together().get());
         }
+        json.name("settled").value(left.settled());
         plans.findings("why", answer.why().getOrDefault(left.target().id(), List.of()));
         json.endObject();
     }

@@ -93,6 +93,7 @@ final class GrowJson {
         if (growth.shortfall().isPresent()) {
             json.name("shortfall").beginObject();
             json.name("round").value(answer.steps().get(growth.shortfall().get().stage()).round());
+            json.name("settled").value(growth.shortfall().get().settled());
             plans.money("missing", growth.shortfall().get().missing());
             plans.money("needed", growth.shortfall().get().needed());
             plans.money("available", growth.shortfall().get().available());

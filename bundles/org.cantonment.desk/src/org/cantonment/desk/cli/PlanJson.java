@@ -70,7 +70,8 @@ final class PlanJson {
             order(plan, order);
         }
         json.endArray();
-        builds(plan);
+        builds("builds", plan.buildings());
+        conversions(plan);
         json.name("leftovers").beginArray();
         for (var left : plan.leftovers()) {
             counted(left.what(), left.count());
@@ -78,7 +79,7 @@ final class PlanJson {
         json.endArray();
         json.name("turnouts").beginArray();
         for (int i = 0; i < plan.fielded().size(); i++) {
-            turnout(plan.fielded().get(i).title(), plan.fielded().get(i).stage(), plan.turnouts().get(i));
+            turnout(plan, i);
         }
         json.endArray();
         json.endObject();
@@ -110,9 +111,9 @@ final class PlanJson {
         json.endObject();
     }
 
-    private void builds(Plan plan) throws IOException {
-        json.name("builds").beginArray();
-        for (Building one : plan.buildings()) {
+    private void builds(String name, List<Building> builds) throws IOException {
+        json.name(name).beginArray();
+        for (Building one : builds) {
             if (!one.build().equals(one.part())) {
                 json.beginObject();
                 json.name("stage").value(one.stage() + 1L);
@@ -124,6 +125,9 @@ final class PlanJson {
             }
         }
         json.endArray();
+    }
+
+    private void conversions(Plan plan) throws IOException {
         json.name("conversions").beginArray();
         for (Conversions one : plan.conversions()) {
             json.beginObject();
@@ -152,15 +156,17 @@ final class PlanJson {
         json.endObject();
     }
 
-    private void turnout(String title, int stage, Turnout turnout) throws IOException {
+    private void turnout(Plan plan, int list) throws IOException {
+        Turnout turnout = plan.turnouts().get(list);
         json.beginObject();
-        json.name("list").value(title);
-        json.name("stage").value(stage + 1L);
+        json.name("list").value(plan.fielded().get(list).title());
+        json.name("stage").value(plan.fielded().get(list).stage() + 1L);
         json.name("pieces").value(turnout.needed());
         for (Truth truth : Truth.values()) {
             json.name(PlanText.word(truth)).value(turnout.standing(truth));
         }
         json.name("guessed").value(turnout.guesses().stream().mapToInt(one -> one.pieces()).sum());
+        builds("alone", plan.alone().get(list));
         json.endObject();
     }
 }

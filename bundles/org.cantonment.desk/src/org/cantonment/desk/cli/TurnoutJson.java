@@ -3,6 +3,7 @@ package org.cantonment.desk.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 import org.cantonment.desk.DeskSnapshot;
@@ -213,6 +214,14 @@ final class TurnoutJson {
             json.beginObject();
             json.name("words").value(answer.name(worked.conversion().line()));
             json.name("times").value(worked.times());
+            json.name("built").beginArray();
+            for (Map.Entry<Id, Integer> built : worked.built().entrySet()) {
+                json.beginObject();
+                json.name("what").value(built.getKey().name());
+                json.name("pieces").value(built.getValue());
+                json.endObject();
+            }
+            json.endArray();
             json.endObject();
         }
         json.endArray();

@@ -9,12 +9,14 @@ import java.util.Optional;
 public enum Field {
     /** The piece, part, box, extra or bits: by name, by what people call it, or by a box's code. */
     THING,
-    /** How many; 1 if empty. */
+    /** How many; 1 if empty. "~3" and "3?" are a guess, "?" is not known. */
     COUNT,
     /** known, guessed or unknown; known if empty. */
     CERTAINTY,
     /** As in a shelf: painted, or 2 painted, 1 primed. */
     STATE,
+    /** How many of it are painted, or yes or no, where no column says the state. */
+    PAINTED,
     /** between games, or at the bench, for what is not glued. */
     LOOSE,
     /** What was paid for one, with or without a currency. */

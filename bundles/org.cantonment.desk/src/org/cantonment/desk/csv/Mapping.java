@@ -84,8 +84,8 @@ public record Mapping(Map<String, Field> told) {
             fields.add(field);
         }
         if (!fields.contains(Optional.of(Field.THING))) {
-            throw new Wrong("No column says what lies on the shelf: map one to thing, as in --map \""
-                    + table.headings().get(0) + "=thing\".");
+            throw new Wrong("No column says what lies on the shelf: map one of " + String.join(", ", table.headings())
+                    + " to thing, as in --map \"" + table.headings().get(0) + "=thing\".");
         }
         return fields;
     }

@@ -21,6 +21,10 @@ public final class ShelfImport {
 
     private static final Pattern NAME = Pattern.compile("\\p{Lu}[\\p{L}\\p{N}]*(-[\\p{L}\\p{N}]+)*(/[\\p{L}\\p{N}-]+)?");
     private static final Pattern COUNT = Pattern.compile("[0-9]{1,7}");
+    private static final Pattern GUESSED = Pattern.compile("~ ?[0-9]{1,7}|[0-9]{1,7} ?\\?");
+    private static final String UNKNOWN = "?";
+    private static final Set<String> YES = Set.of("yes", "y", "x", "all");
+    private static final Set<String> NO = Set.of("no", "n", "-", "none", "0");
     private static final Pattern MONEY = Pattern.compile("([0-9]+)(?:[.,]([0-9]+))?(?: ?([A-Z]{3}))?");
     private static final Pattern STATES = Pattern.compile("([0-9]+ )?(bare|primed|painted|converted)"
             + "(, ?([0-9]+ )?(bare|primed|painted|converted))*");
@@ -117,14 +121,7 @@ public final class ShelfImport {
 
     private List<String> holding(Table.Row row) throws Odd {
         StringBuilder line = new StringBuilder(certainty(row)).append(count(row)).append(thing(cell(row, Field.THING)));
-        String states = cell(row, Field.STATE).toLowerCase(Locale.ROOT);
-        if (!states.isEmpty()) {
-            if (!STATES.matcher(states).matches()) {
-                throw new Odd("'" + states + "' is no state: write bare, primed, painted or converted, each with a count"
-                        + " before it if need be.");
-            }
-            line.append(Character.isDigit(states.charAt(0)) ? ", " : " ").append(states);
-        }
+        line.append(states(row));
         String loose = cell(row, Field.LOOSE);
         line.append(loose.isEmpty() ? "" : " loose " + loose);
         String paid = cell(row, Field.PAID);
@@ -156,21 +153,51 @@ public final class ShelfImport {
         return Cell.parts(oneLine(cell));
     }
 
+    private String states(Table.Row row) throws Odd {
+        String states = cell(row, Field.STATE).toLowerCase(Locale.ROOT);
+        String painted = cell(row, Field.PAINTED).toLowerCase(Locale.ROOT);
+        if (!states.isEmpty() && !painted.isEmpty()) {
+            throw new Odd("Two columns say how far it is: '" + states + "', and painted '" + painted + "'.");
+        }
+        if (YES.contains(painted)) {
+            return " painted";
+        }
+        if (!painted.isEmpty()) {
+            if (!NO.contains(painted) && !COUNT.matcher(painted).matches()) {
+                throw new Odd("'" + painted + "' does not say how many are painted: write yes, no or a whole number.");
+            }
+            return NO.contains(painted) ? "" : ", " + painted + " painted";
+        }
+        if (states.isEmpty()) {
+            return "";
+        }
+        if (!STATES.matcher(states).matches()) {
+            throw new Odd("'" + states + "' is no state: write bare, primed, painted or converted, each with a count"
+                    + " before it if need be.");
+        }
+        return (Character.isDigit(states.charAt(0)) ? ", " : " ") + states;
+    }
+
     private String certainty(Table.Row row) throws Odd {
         String word = cell(row, Field.CERTAINTY).toLowerCase(Locale.ROOT);
-        return switch (word) {
-            case "", "known" -> "";
-            case "guessed", "unknown" -> word + " ";
-            default -> throw new Odd("'" + word + "' is no certainty: write known, guessed or unknown.");
-        };
+        if (!List.of("", "known", "guessed", "unknown").contains(word)) {
+            throw new Odd("'" + word + "' is no certainty: write known, guessed or unknown.");
+        }
+        String count = cell(row, Field.COUNT);
+        String meant = count.equals(UNKNOWN) ? "unknown" : GUESSED.matcher(count).matches() ? "guessed" : word;
+        if (!word.isEmpty() && !word.equals(meant)) {
+            throw new Odd("'" + count + "' is " + meant + ", and beside it stands '" + word + "'.");
+        }
+        return meant.isEmpty() || meant.equals("known") ? "" : meant + " ";
     }
 
     private String count(Table.Row row) throws Odd {
         String count = cell(row, Field.COUNT);
-        if (!count.isEmpty() && !COUNT.matcher(count).matches()) {
+        if (!count.isEmpty() && !count.equals(UNKNOWN) && !COUNT.matcher(count).matches() && !GUESSED.matcher(count).matches()) {
             throw new Odd("'" + count + "' is no count: write a whole number.");
         }
-        return count.isEmpty() || count.equals("1") ? "" : count + " ";
+        String number = count.replaceAll("[^0-9]", "");
+        return number.isEmpty() || number.equals("1") ? "" : number + " ";
     }
 
     private String thing(String word) throws Odd {

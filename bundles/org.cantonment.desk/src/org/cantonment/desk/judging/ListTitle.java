@@ -21,8 +21,6 @@ public final class ListTitle {
     public static String player(Id id, Meanings meanings) {
         return meanings.names().stream().flatMap(book -> book.names().stream())
                 .filter(name -> name.player().equals(id)).findFirst().map(NameOf::name)
-                .or(() -> meanings.campaignOf(id).stream().flatMap(campaign -> campaign.players().stream())
-                        .filter(player -> player.id().equals(id)).findFirst().map(Player::title))
-                .orElse(id.name());
+                .or(() -> meanings.player(id).map(Player::title)).orElse(id.name());
     }
 }

@@ -13,6 +13,7 @@ import java.util.Set;
 
 import org.cantonment.domain.campaign.Campaign;
 import org.cantonment.domain.campaign.NamesBook;
+import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.ForceList;
@@ -102,6 +103,19 @@ public final class Meanings {
     public Optional<Campaign> campaignOf(Id member) {
         // A campaign whose name cannot be read has members all the same; their ids then begin with a slash.
         return member.book().isEmpty() ? Optional.empty() : Optional.ofNullable(campaigns.get(Id.of(member.book())));
+    }
+
+    /** The player of this id, as the campaign has it. */
+    public Optional<Player> player(Id id) {
+        return campaignOf(id).stream().flatMap(campaign -> campaign.players().stream()).filter(one -> one.id().equals(id))
+                .findFirst();
+    }
+
+    /** Whose a list or a shelf is; the first owner of a shelf that several have. Empty of anything else. */
+    public Optional<Player> owner(Object book) {
+        Optional<Id> whose = book instanceof ForceList list ? list.player()
+                : book instanceof Shelf shelf ? shelf.owners().stream().findFirst() : Optional.empty();
+        return whose.flatMap(this::player);
     }
 
     /** A player's lists for rounds, earlier rounds first. */

@@ -60,7 +60,8 @@ public final class BuyRows {
             parts.add(Row.of("Left over", "", plans.leftovers(plan)));
         }
         for (int i = 0; i < plan.fielded().size(); i++) {
-            parts.add(Row.of(plan.fielded().get(i).title(), "", plans.turnout(plan.turnouts().get(i))));
+            parts.add(new Row(List.of(plan.fielded().get(i).title(), "", plans.turnout(plan.turnouts().get(i))), false,
+                    plans.alone(plan, i).stream().map(build -> Row.of("Build", "", build)).toList()));
         }
         return new Row(List.of(title, Cash.text(plan.total()), plan.purchases().isEmpty() ? "Nothing need be bought. " + words
                 : plans.boxes(plan.purchases()) + ". " + words), false, parts);

@@ -72,6 +72,7 @@ public final class BuyText {
         }
         for (int i = 0; i < plan.fielded().size(); i++) {
             lines.add(plan.fielded().get(i).title() + ": " + plans.turnout(plan.turnouts().get(i)) + ".");
+            plans.alone(plan, i).forEach(build -> lines.add("  " + build + "."));
         }
     }
 
@@ -94,9 +95,13 @@ public final class BuyText {
     /** What cannot be had for the money. */
     public String left(Left left) {
         if (left.together().isEmpty()) {
-            return left.target().title() + (answer.stopped() ? ": was not reached in time."
+            return left.target().title() + (!left.settled() ? ": was not reached in time."
                     : ": cannot be had, whatever it costs." + answer.why().getOrDefault(left.target().id(), List.of()).stream()
                             .filter(one -> !one.code().equals(Shops.NO_RATE)).map(Finding::message).distinct().map(" "::concat).collect(Collectors.joining()));
+        }
+        if (!left.settled()) {
+            return left.target().title() + ": was not settled in time; the best that was found together with the others costs "
+                    + Cash.text(left.together().get()) + ".";
         }
         String beside = answer.answer().plan().map(Plan::fielded).orElse(List.of()).isEmpty() ? "" : "together with the others ";
         return left.target().title() + ": is beyond the budget; " + beside + "it would cost "

@@ -65,7 +65,8 @@ public final class GrowRows {
         plans.builds(plan, stage).forEach(build -> parts.add(Row.of("Build", "", build)));
         for (int i = 0; i < plan.fielded().size(); i++) {
             if (plan.fielded().get(i).stage() == stage) {
-                parts.add(Row.of("Fielded", "", plans.turnout(plan.turnouts().get(i))));
+                parts.add(new Row(List.of("Fielded", "", plans.turnout(plan.turnouts().get(i))), false,
+                        plans.alone(plan, i).stream().map(build -> Row.of("Build", "", build)).toList()));
             }
         }
         Account account = answer.growth().accounts().get(stage);

@@ -90,6 +90,7 @@ public final class GrowText {
         for (int i = 0; i < plan.fielded().size(); i++) {
             if (plan.fielded().get(i).stage() == stage) {
                 lines.add("  Fielded: " + plans.turnout(plan.turnouts().get(i)) + ".");
+                plans.alone(plan, i).forEach(build -> lines.add("  " + build + "."));
             }
         }
         return lines;
@@ -143,10 +144,13 @@ public final class GrowText {
 
     /** "No plan: round 2 is short 2.00 EUR (12.00 EUR is needed, 10.00 EUR is there)." */
     public String shortfall(Shortfall shortfall) {
-        return "No plan: round " + answer.steps().get(shortfall.stage()).round() + " is short " + Cash.text(shortfall.missing())
-                + " (" + Amounts.text(shortfall.needed()) + " is needed, " + Amounts.text(shortfall.available())
+        int round = answer.steps().get(shortfall.stage()).round();
+        String sums = " (" + Amounts.text(shortfall.needed()) + " is needed, " + Amounts.text(shortfall.available())
                 + " is there at the most)." + (answer.growth().lists() == Growth.Lists.GIVEN ? "" : " That is said of the lists that"
                         + " were tried for the rounds whose lists are composed; others may cost less.");
+        return shortfall.settled() ? "No plan: round " + round + " is short " + Cash.text(shortfall.missing()) + sums
+                : "No plan: all rounds until round " + round + " together are short " + Cash.text(shortfall.missing())
+                        + " at the least" + sums;
     }
 
     /** What looking ahead saves, and what a little more money would. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.cantonment.buying.plan.Building;
 import org.cantonment.buying.plan.Conversions;
@@ -97,6 +98,12 @@ public final class PlanText {
         return words;
     }
 
+    /** What is built for one list alone and taken apart after it, a sentence without its full stop; empty if nothing is. */
+    public List<String> alone(Plan plan, int list) {
+        List<Building> builds = plan.alone().get(list);
+        return builds.isEmpty() ? List.of() : List.of("For this game alone: " + and(builds.stream().map(this::build).toList()));
+    }
+
     private String whose(int person) {
         return people.size() < 2 ? "" : ", for " + people.get(person);
     }
@@ -105,8 +112,8 @@ public final class PlanText {
     List<String> builtOfBought(Plan plan) {
         Set<Id> parts = plan.purchases().stream().flatMap(one -> one.ware().load().frames().stream()).map(Frames::part)
                 .collect(Collectors.toSet());
-        return plan.buildings().stream().filter(one -> parts.contains(one.part()) && !one.build().equals(one.part()))
-                .map(this::build).toList();
+        return Stream.concat(plan.buildings().stream(), plan.alone().stream().flatMap(List::stream))
+                .filter(one -> parts.contains(one.part()) && !one.build().equals(one.part())).map(this::build).distinct().toList();
     }
 
     /** "1 Car frame as Crank car, glued". */

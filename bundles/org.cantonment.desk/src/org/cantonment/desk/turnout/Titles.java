@@ -35,7 +35,7 @@ final class Titles {
         for (Frames frames : supply.frames()) {
             name(frames.part(), names);
             for (Way way : frames.ways()) {
-                way.gives().keySet().forEach(type -> name(type, names));
+                way.yields().keySet().forEach(type -> name(type, names));
                 names.put(way.build(), things(way.gives()));
             }
         }

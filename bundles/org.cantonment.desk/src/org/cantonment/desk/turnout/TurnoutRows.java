@@ -37,8 +37,7 @@ public final class TurnoutRows {
         section("Short", text.reasons(), true, rows);
         section("Closed by", answer.complete() ? List.of() : closed(), true, rows);
         section("To build", answer.turnout().builds().stream().map(text::build).toList(), false, rows);
-        section("To work over", answer.turnout().worked().stream().map(one -> answer.name(one.conversion().line())
-                + (one.times() == 1 ? "" : ", " + one.times() + " times")).toList(), false, rows);
+        section("To work over", answer.turnout().worked().stream().map(text::worked).toList(), false, rows);
         section("Rests on guesses", answer.turnout().guesses().stream().map(one -> one.pieces() + " "
                 + answer.name(one.what())).toList(), false, rows);
         section("To bring", answer.items().stream().map(item -> Math.max(item.wanted(), item.brought()) + " " + item.title()

@@ -18,6 +18,7 @@ import org.cantonment.stock.turnout.Posting;
 import org.cantonment.stock.turnout.Reason;
 import org.cantonment.stock.turnout.ReasonText;
 import org.cantonment.stock.turnout.Turnout;
+import org.cantonment.stock.turnout.Worked;
 
 /** A list's turnout in words: for a terminal, for a finding, and short enough for a chat. */
 public final class TurnoutText {
@@ -103,8 +104,7 @@ public final class TurnoutText {
     private List<String> doing() {
         List<String> lines = new ArrayList<>();
         turnout.builds().forEach(build -> lines.add("To build: " + build(build) + "."));
-        turnout.worked().forEach(worked -> lines.add("To work over: " + answer.name(worked.conversion().line())
-                + (worked.times() == 1 ? "" : ", " + worked.times() + " times") + "."));
+        turnout.worked().forEach(worked -> lines.add("To work over: " + worked(worked) + "."));
         return lines;
     }
 
@@ -133,6 +133,13 @@ public final class TurnoutText {
     public String build(Build build) {
         return build.frames() + " " + answer.name(build.part()) + " as " + answer.name(build.build())
                 + (build.rebuilt() ? ", built anew" : "") + (build.fixing() == Fixing.GLUED ? ", glued for good" : "");
+    }
+
+    /** "2 Spotter into 1 Officer, 2 times; built first: 4 Spotter". */
+    public String worked(Worked worked) {
+        return answer.name(worked.conversion().line()) + (worked.times() == 1 ? "" : ", " + worked.times() + " times")
+                + (worked.built().isEmpty() ? "" : "; built first: " + worked.built().entrySet().stream()
+                        .map(one -> one.getValue() + " " + answer.name(one.getKey())).collect(Collectors.joining(" and ")));
     }
 
     /** Why it is short, each reason in whole sentences. */

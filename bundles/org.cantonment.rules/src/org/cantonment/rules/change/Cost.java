@@ -1,10 +1,12 @@
 package org.cantonment.rules.change;
 
+import org.cantonment.rules.view.LeastFill;
+
 /** Points moved and units touched in one number, so that they add up and compare at once: the points first. */
 final class Cost {
 
     /** More than any change costs. */
-    static final long NEVER = Long.MAX_VALUE / 4;
+    static final long NEVER = LeastFill.NEVER;
 
     private static final int UNITS = 22;
     private static final long MOST_UNITS = (1L << UNITS) - 1;

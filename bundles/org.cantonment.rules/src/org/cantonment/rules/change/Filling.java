@@ -1,7 +1,6 @@
 package org.cantonment.rules.change;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.ToLongFunction;
@@ -9,6 +8,7 @@ import java.util.function.ToLongFunction;
 import org.cantonment.rules.view.BilletView;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.FormationView;
+import org.cantonment.rules.view.LeastFill;
 import org.cantonment.rules.view.Room;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Situation;
@@ -19,29 +19,30 @@ final class Filling {
 
     private final Ruling ruling;
     private final Situation situation;
-    private final long[] costs;
+    private final LeastFill costs;
     private final BitSet[] reach;
 
     /** @param least what a unit costs at the least */
     Filling(Ruling ruling, Situation situation, ToLongFunction<UnitView> least) {
         this.ruling = ruling;
         this.situation = situation;
-        this.costs = new long[ruling.choices().size()];
-        this.reach = new BitSet[costs.length];
-        reckon(least);
+        // With dispensations about, a formation may stay empty.
+        this.costs = new LeastFill(ruling, situation, !situation.excuses().isEmpty(),
+                unit -> Cost.of(Math.max(0, least.applyAsLong(unit)), 1),
+                formation -> Cost.of(Math.max(0, Charges.least(formation, formation.points(), 0)), 0));
+        this.reach = new BitSet[ruling.choices().size()];
         for (Choice choice : ruling.choices()) {
             reach(choice);
         }
     }
 
     boolean mayTake(Choice choice) {
-        return choice.permission().allowed() && (situation.side().isEmpty() || choice.sides().isEmpty()
-                || choice.sides().contains(situation.side().get()));
+        return situation.mayTake(choice);
     }
 
     /** What putting in one costs at least; {@link Cost#NEVER} for formations that can only be filled by themselves. */
     long cost(Choice choice) {
-        return costs[choice.index()];
+        return costs.of(choice);
     }
 
     /** Whether any of these may come to stand in the formation, at any depth. */
@@ -102,58 +103,5 @@ final class Filling {
             }
         }
         reach[from.index()] = seen;
-    }
-
-    /** From above, until no formation becomes cheaper; each round settles at least one formation. */
-    private void reckon(ToLongFunction<UnitView> least) {
-        Arrays.fill(costs, Cost.NEVER);
-        int rounds = 1;
-        for (Choice choice : ruling.choices()) {
-            if (choice instanceof UnitView unit) {
-                costs[choice.index()] = Cost.of(Math.max(0, least.applyAsLong(unit)), 1);
-            } else {
-                rounds++;
-            }
-        }
-        boolean changed = true;
-        while (changed && rounds-- > 0) {
-            changed = false;
-            for (Choice choice : ruling.choices()) {
-                if (choice instanceof FormationView formation) {
-                    long cost = filled(formation);
-                    changed |= cost < costs[choice.index()];
-                    costs[choice.index()] = Math.min(cost, costs[choice.index()]);
-                }
-            }
-        }
-    }
-
-    /** With dispensations about, a formation may stay empty. */
-    private long filled(FormationView formation) {
-        long cost = Cost.of(Math.max(0, Charges.least(formation, formation.points(), 0)), 0);
-        if (!situation.excuses().isEmpty()) {
-            return cost;
-        }
-        for (BilletView billet : formation.billets()) {
-            long least = Cost.NEVER;
-            for (Room room : billet.rooms()) {
-                least = Math.min(least, filled(room));
-            }
-            cost = Math.min(Cost.NEVER, cost + least);
-        }
-        return cost;
-    }
-
-    private long filled(Room room) {
-        if (room.span().min() == 0) {
-            return 0;
-        }
-        long least = Cost.NEVER;
-        for (int i = room.of().nextChoice(0); i >= 0; i = room.of().nextChoice(i + 1)) {
-            if (mayTake(ruling.choices().get(i))) {
-                least = Math.min(least, costs[i]);
-            }
-        }
-        return least >= Cost.NEVER / room.span().min() ? Cost.NEVER : least * room.span().min();
     }
 }

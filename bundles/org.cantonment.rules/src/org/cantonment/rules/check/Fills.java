@@ -1,11 +1,9 @@
 package org.cantonment.rules.check;
 
-import java.util.Arrays;
 
-import org.cantonment.rules.view.BilletView;
 import org.cantonment.rules.view.Choice;
 import org.cantonment.rules.view.FormationView;
-import org.cantonment.rules.view.Room;
+import org.cantonment.rules.view.LeastFill;
 import org.cantonment.rules.view.Ruling;
 import org.cantonment.rules.view.Selector;
 import org.cantonment.rules.view.Situation;
@@ -17,11 +15,11 @@ import org.cantonment.rules.view.Situation;
 public final class Fills {
 
     /** The cost of what cannot be filled. */
-    static final long NEVER = Long.MAX_VALUE / 1_000_000;
+    static final long NEVER = LeastFill.NEVER;
 
     private final Ruling ruling;
     private final Situation situation;
-    private long[] costs;
+    private LeastFill costs;
 
     /** Fills under a ruling, for the side of the situation. */
     public Fills(Ruling ruling, Situation situation) {
@@ -30,16 +28,19 @@ public final class Fills {
     }
 
     boolean mayTake(Choice choice) {
-        return choice.permission().allowed() && (situation.side().isEmpty() || choice.sides().isEmpty()
-                || choice.sides().contains(situation.side().get()));
+        return situation.mayTake(choice);
     }
 
     /** What a choice costs at least. */
     long cost(Choice choice) {
+        return costs().of(choice);
+    }
+
+    private LeastFill costs() {
         if (costs == null) {
-            reckon();
+            costs = new LeastFill(ruling, situation, false, Choice::leastPoints, FormationView::points);
         }
-        return costs[choice.index()];
+        return costs;
     }
 
     /** The cheapest of those that may be taken here; null if there is none that can be filled. */
@@ -52,55 +53,5 @@ public final class Fills {
             }
         }
         return best;
-    }
-
-    /** From above, until no formation becomes cheaper; each round settles at least one formation. */
-    private void reckon() {
-        costs = new long[ruling.choices().size()];
-        Arrays.fill(costs, NEVER);
-        int rounds = 1;
-        for (Choice choice : ruling.choices()) {
-            if (choice instanceof FormationView) {
-                rounds++;
-            } else {
-                costs[choice.index()] = choice.leastPoints();
-            }
-        }
-        boolean changed = true;
-        while (changed && rounds-- > 0) {
-            changed = false;
-            for (Choice choice : ruling.choices()) {
-                if (choice instanceof FormationView formation) {
-                    long cost = filled(formation);
-                    changed |= cost < costs[choice.index()];
-                    costs[choice.index()] = Math.min(cost, costs[choice.index()]);
-                }
-            }
-        }
-    }
-
-    private long filled(FormationView formation) {
-        long cost = formation.points();
-        for (BilletView billet : formation.billets()) {
-            long least = NEVER;
-            for (Room room : billet.rooms()) {
-                least = Math.min(least, filled(room));
-            }
-            cost = Math.min(NEVER, cost + least);
-        }
-        return cost;
-    }
-
-    private long filled(Room room) {
-        if (room.span().min() == 0) {
-            return 0;
-        }
-        long least = NEVER;
-        for (int i = room.of().nextChoice(0); i >= 0; i = room.of().nextChoice(i + 1)) {
-            if (mayTake(ruling.choices().get(i))) {
-                least = Math.min(least, costs[i]);
-            }
-        }
-        return least >= NEVER / room.span().min() ? NEVER : least * room.span().min();
     }
 }

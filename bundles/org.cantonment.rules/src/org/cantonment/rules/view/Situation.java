@@ -40,6 +40,12 @@ public record Situation(OptionalInt points, Optional<Id> pointsRule, Optional<Id
         kin = Map.copyOf(kin);
     }
 
+    /** Whether a choice is permitted now and stands on the player's side. */
+    public boolean mayTake(Choice choice) {
+        return choice.permission().allowed() && (side.isEmpty() || choice.sides().isEmpty()
+                || choice.sides().contains(side.get()));
+    }
+
     /** The same with a limit of points, and the line that sets it. */
     public Situation withPoints(int limit, Optional<Id> rule) {
         return new Situation(OptionalInt.of(limit), rule, player, side, before, used, excuses, contingents, cancel,

@@ -39,7 +39,7 @@ class ArmyEnumerationTest {
                     List.of(new EraUnits(Id.of("Book/Era"), depot.allowance(), units)), Optional.empty(), CancelToken.NEVER,
                     Progress.SILENT).eras().get(0).army();
             assertEquals(greatest(depot, units, 0, List.of(), 0), army.points(), "case " + i + ": " + of + units);
-            assertTrue(army.proven());
+            assertTrue(army.proven(), "case " + i + ": " + of + units);
             assertEquals(army.points(), army.units().stream().mapToInt(one -> one.count() * one.points()).sum());
             great += army.units().stream().mapToInt(Fielded::count).sum() > 1 ? 1 : 0;
         }

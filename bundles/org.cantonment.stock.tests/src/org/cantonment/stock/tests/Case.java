@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 
 import org.cantonment.domain.force.Requirement;
+import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.rules.Fact;
 import org.cantonment.domain.rules.Level;
 import org.cantonment.stock.Catalogue;
@@ -18,16 +19,19 @@ import org.cantonment.stock.turnout.Depot;
  */
 final class Case {
 
-    /** So many frames, each of which becomes one of these handfuls, with at most so many of a type to all of them. */
-    record Lot(int frames, int[][] ways, int cappedType, int cap) {
+    /**
+     * So many frames, each of which becomes one of these handfuls, with at most so many of a type to all of them. What stands
+     * last in a handful are bits.
+     */
+    record Lot(int frames, int[][] ways, int cappedType, int cap, boolean loose) {
     }
 
     /** One type may stand for another, at most so many in a hundred; 100 for no end. */
     record Line(int what, int standsFor, int percent) {
     }
 
-    /** So many of one type become one of another, at most so often. */
-    record Turning(int from, int takes, int to, int times) {
+    /** So many of each type, and last of bits, become so many of another, at most so often. */
+    record Turning(List<Integer> takes, int gives, int to, int times) {
     }
 
     /** So many of any of these types, and of the wide family or the narrow one in it. */
@@ -46,9 +50,9 @@ final class Case {
     /** @param simple whether there are only built pieces, families and lines without a share */
     Case(Random random, boolean simple, int size) {
         types = 2 + random.nextInt(size);
-        built = new int[types];
-        for (int t = 0; t < types; t++) {
-            built[t] = random.nextInt(4);
+        built = new int[types + 1];
+        for (int t = 0; t <= types; t++) {
+            built[t] = random.nextInt(t == types ? 3 : 4);
         }
         kindred = random.nextBoolean();
         oneTable = !simple && random.nextInt(3) == 0;
@@ -59,9 +63,8 @@ final class Case {
             int percent = simple || random.nextBoolean() ? 100 : 25 * random.nextInt(4);
             lines.add(new Line(random.nextInt(types), random.nextInt(types), percent));
         }
-        if (!simple && random.nextInt(4) == 0) {
-            int from = random.nextInt(types);
-            turnings.add(new Turning(from, 1 + random.nextInt(2), (from + 1) % types, 1 + random.nextInt(2)));
+        for (int i = simple ? 3 : random.nextInt(5); i < 2; i++) {
+            turnings.add(turning(random));
         }
         for (int i = 0; i < 1 + random.nextInt(simple ? size : 3); i++) {
             List<Integer> named = new ArrayList<>();
@@ -73,16 +76,47 @@ final class Case {
         }
     }
 
+    /** One where little lies ready, and something is worth building to be worked over. */
+    static Case fed(Random random) {
+        Case of = new Case(random, false, 3);
+        for (int t = 0; t < of.built.length; t++) {
+            of.built[t] /= 2;
+        }
+        of.turnings.add(of.turning(random));
+        Lot lot = of.lot(random);
+        Turning turning = of.turnings.get(0);
+        for (int t = 0; t < of.built.length; t++) {
+            lot.ways()[0][t] = Math.max(lot.ways()[0][t], turning.takes().get(t) - random.nextInt(2));
+        }
+        of.lots.add(lot);
+        of.needs.add(new Wanted(1 + random.nextInt(2), List.of(turning.to()), false, false));
+        return of;
+    }
+
+    private Turning turning(Random random) {
+        int from = random.nextInt(types);
+        Integer[] takes = new Integer[types + 1];
+        Arrays.fill(takes, 0);
+        boolean bits = random.nextInt(3) == 0;
+        takes[bits ? types : from] = 1 + random.nextInt(2);
+        if (bits && random.nextBoolean()) {
+            takes[from] = 1;
+        }
+        return new Turning(List.of(takes), 1 + random.nextInt(5) / 4, (from + 1) % types, 1 + random.nextInt(2));
+    }
+
     private Lot lot(Random random) {
-        int[][] ways = new int[1 + random.nextInt(3)][types];
+        int[][] ways = new int[1 + random.nextInt(3)][types + 1];
         for (int[] way : ways) {
             way[random.nextInt(types)] += 1 + random.nextInt(3);
             if (random.nextInt(4) == 0) {
                 way[random.nextInt(types)]++;
             }
+            way[types] = random.nextInt(3) / 2 * (1 + random.nextInt(2));
         }
         boolean capped = random.nextInt(3) == 0;
-        return new Lot(1 + random.nextInt(2), ways, capped ? random.nextInt(types) : -1, random.nextInt(4));
+        return new Lot(1 + random.nextInt(2), ways, capped ? random.nextInt(types) : -1, random.nextInt(4),
+                random.nextInt(4) == 0);
     }
 
     /** The even types are in the wide family, every fourth in the narrow one within it; odd types are in none. */
@@ -103,7 +137,10 @@ final class Case {
     }
 
     private Things things() {
-        Things things = new Things().family("Wide", null).family("Narrow", "Wide");
+        Things things = new Things().family("Wide", null).family("Narrow", "Wide").bits("Bits");
+        if (built[types] > 0) {
+            things.has(built[types] + " Bits");
+        }
         for (int t = 0; t < types; t++) {
             things.piece("T" + t, inNarrow(t) ? "Narrow" : inWide(t) ? "Wide" : null);
             if (built[t] > 0) {
@@ -123,8 +160,15 @@ final class Case {
             facts.add(Things.lets("T" + line.what(), "T" + line.standsFor(),
                     line.percent() == 100 ? OptionalInt.empty() : OptionalInt.of(line.percent())));
         }
-        for (Turning turning : turnings) {
-            facts.add(Things.turns(turning.takes() + " T" + turning.from(), "1 T" + turning.to(),
+        for (int i = 0; i < turnings.size(); i++) {
+            Turning turning = turnings.get(i);
+            List<String> from = new ArrayList<>();
+            for (int t = 0; t <= types; t++) {
+                if (turning.takes().get(t) > 0) {
+                    from.add(turning.takes().get(t) + (t == types ? " Bits" : " T" + t));
+                }
+            }
+            facts.add(Things.turns("Turning-" + i, String.join(" and ", from), turning.gives() + " T" + turning.to(),
                     OptionalInt.of(turning.times())));
         }
         if (oneTable) {
@@ -142,9 +186,9 @@ final class Case {
                     words.add(way[t] + " T" + t);
                 }
             }
-            ways.add(String.join(" + ", words));
+            ways.add(String.join(" + ", words) + (way[types] > 0 ? " leaves " + way[types] + " Bits" : ""));
         }
-        things.part("P" + number, ways.toArray(String[]::new));
+        things.part("P" + number, lot.loose() ? Fixing.LOOSE_BETWEEN_GAMES : Fixing.GLUED, ways.toArray(String[]::new));
         if (lot.cappedType() < 0) {
             things.has(lot.frames() + " P" + number);
         } else {
@@ -191,7 +235,7 @@ final class Case {
     @Override
     public String toString() {
         return "built " + Arrays.toString(built) + " lots " + lots.stream().map(lot -> lot.frames() + "x"
-                + Arrays.deepToString(lot.ways()) + " at most " + lot.cap() + " of " + lot.cappedType()).toList()
+                + Arrays.deepToString(lot.ways()) + " at most " + lot.cap() + " of " + lot.cappedType() + (lot.loose() ? " loose" : "")).toList()
                 + " lines " + lines + " turnings " + turnings + " needs " + needs + (kindred ? " kindred" : "")
                 + (oneTable ? " one table" : "");
     }

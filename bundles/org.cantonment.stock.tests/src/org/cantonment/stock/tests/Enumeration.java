@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The best there is, by trying everything: each frame built each way or not at all, each conversion each number of times,
@@ -16,6 +17,8 @@ final class Enumeration {
 
     private final Case of;
     private final int[] there;
+    /** Of those, what may be worked over: not what comes loose between games. */
+    private final int[] spare;
     private final int[] converted;
     private final int[] lineMost;
     private long best;
@@ -23,6 +26,7 @@ final class Enumeration {
     Enumeration(Case of) {
         this.of = of;
         there = of.built.clone();
+        spare = of.built.clone();
         converted = new int[of.types];
         lineMost = new int[of.lines.size()];
         for (int l = 0; l < lineMost.length; l++) {
@@ -36,7 +40,7 @@ final class Enumeration {
 
     /** Filled, exact, kindred and stand-ins of the best turnout. */
     long[] best() {
-        turn(0);
+        build(0, 0, 0);
         return new long[] {best / FILLED, best % FILLED / 10_000, best % 10_000 / 100, best % 100};
     }
 
@@ -46,22 +50,33 @@ final class Enumeration {
 
     private void turn(int at) {
         if (at == of.turnings.size()) {
-            build(0, 0, 0);
+            mean();
             return;
         }
         Case.Turning turning = of.turnings.get(at);
-        for (int times = 0; times <= turning.times() && times * turning.takes() <= there[turning.from()]; times++) {
-            there[turning.from()] -= times * turning.takes();
-            converted[turning.to()] += times;
+        turn(at + 1);
+        int times = 0;
+        while (times < turning.times() && IntStream.rangeClosed(0, of.types).allMatch(t -> turning.takes().get(t) <= spare[t])) {
+            times++;
+            work(turning, 1);
             turn(at + 1);
-            converted[turning.to()] -= times;
-            there[turning.from()] += times * turning.takes();
         }
+        for (; times > 0; times--) {
+            work(turning, -1);
+        }
+    }
+
+    private void work(Case.Turning turning, int sign) {
+        for (int t = 0; t <= of.types; t++) {
+            there[t] -= sign * turning.takes().get(t);
+            spare[t] -= sign * turning.takes().get(t);
+        }
+        converted[turning.to()] += sign * turning.gives();
     }
 
     private void build(int lot, int frame, int capped) {
         if (lot == of.lots.size()) {
-            mean();
+            turn(0);
             return;
         }
         Case.Lot one = of.lots.get(lot);
@@ -73,16 +88,17 @@ final class Enumeration {
         for (int[] way : one.ways()) {
             int more = one.cappedType() < 0 ? 0 : way[one.cappedType()];
             if (one.cappedType() < 0 || capped + more <= one.cap()) {
-                add(way, 1);
+                add(way, 1, one.loose());
                 build(lot, frame + 1, capped + more);
-                add(way, -1);
+                add(way, -1, one.loose());
             }
         }
     }
 
-    private void add(int[] way, int sign) {
+    private void add(int[] way, int sign, boolean loose) {
         for (int t = 0; t < way.length; t++) {
             there[t] += sign * way[t];
+            spare[t] += loose ? 0 : sign * way[t];
         }
     }
 

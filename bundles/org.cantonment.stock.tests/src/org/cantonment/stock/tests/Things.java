@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.force.Requirement;
+import org.cantonment.domain.range.Bits;
 import org.cantonment.domain.range.Box;
 import org.cantonment.domain.range.Build;
 import org.cantonment.domain.range.Cap;
@@ -51,6 +52,7 @@ final class Things {
     private final List<Family> families = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
+    private final List<Bits> bits = new ArrayList<>();
     private final List<Box> boxes = new ArrayList<>();
     private final List<Unit> units = new ArrayList<>();
     private final List<Holding> holdings = new ArrayList<>();
@@ -94,11 +96,18 @@ final class Things {
         }).toList();
     }
 
-    /** Each way as "3 Foot + Bell". */
+    Things bits(String name) {
+        bits.add(new Bits(id(name), "", List.of()));
+        return this;
+    }
+
+    /** Each way as "3 Foot + Bell", or "2 Spotter leaves 2 Wheels". */
     Things part(String name, Fixing fixing, String... ways) {
         List<Build> builds = new ArrayList<>();
         for (String way : ways) {
-            builds.add(new Build(id(name).line(builds.size() + 1), contents(way.split(" \\+ ")), List.of()));
+            String[] halves = way.split(" leaves ");
+            builds.add(new Build(id(name).line(builds.size() + 1), contents(halves[0].split(" \\+ ")),
+                    halves.length == 1 ? List.of() : contents(halves[1].split(" \\+ "))));
         }
         parts.add(new Part(id(name), "", fixing, builds, List.of(), List.of()));
         return this;
@@ -160,7 +169,7 @@ final class Things {
     }
 
     Catalogue catalogue() {
-        Range range = new Range(Id.of("Range"), "", Optional.empty(), families, pieces, parts, List.of(), List.of(), boxes,
+        Range range = new Range(Id.of("Range"), "", Optional.empty(), families, pieces, parts, List.of(), bits, boxes,
                 List.of(), List.of());
         return Catalogue.of(List.of(range), List.of(book()));
     }
@@ -201,7 +210,11 @@ final class Things {
     }
 
     static Turns turns(String from, String to, OptionalInt times) {
-        return new Turns(Id.of("Book/Card#turns-" + to.replace(' ', '-')), contents(from.split(" and ")),
+        return turns("turns-" + to.replace(' ', '-'), from, to, times);
+    }
+
+    static Turns turns(String line, String from, String to, OptionalInt times) {
+        return new Turns(Id.of("Book/Card#" + line), contents(from.split(" and ")),
                 contents(to).get(0), times, Validity.ALWAYS);
     }
 

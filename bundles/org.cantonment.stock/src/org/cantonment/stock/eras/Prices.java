@@ -45,7 +45,7 @@ final class Prices {
                 .forEach(stack -> stock[numbers.get(stack.what())] += stack.counted());
         for (Frames frames : depot.supply().frames()) {
             for (Way way : frames.ways()) {
-                way.gives().forEach((type, count) -> numbers.computeIfPresent(type, (id, number) -> {
+                way.yields().forEach((type, count) -> numbers.computeIfPresent(type, (id, number) -> {
                     stock[number] += (long) count * frames.count();
                     return number;
                 }));
@@ -186,19 +186,21 @@ final class Prices {
         }
         Supply supply = depot.supply();
         long all = 0;
-        Map<Id, Integer> ready = new HashMap<>();
+        Map<Id, Long> spare = new HashMap<>();
         for (Stack stack : supply.stacks()) {
             all += stack.counted() * worth.getOrDefault(stack.what(), 0L);
-            ready.put(stack.what(), stack.counted());
+            spare.merge(stack.what(), (long) stack.counted(), Long::sum);
         }
         for (Frames frames : supply.frames()) {
-            all += frames.count() * frames.ways().stream().mapToLong(way -> way.gives().entrySet().stream()
+            all += frames.count() * frames.ways().stream().mapToLong(way -> way.yields().entrySet().stream()
                     .mapToLong(one -> one.getValue() * worth.getOrDefault(one.getKey(), 0L)).sum()).max().orElse(0);
+            frames.ways().forEach(way -> way.yields().forEach((type, count) ->
+                    spare.merge(type, (long) count * frames.count(), Long::sum)));
         }
         for (Conversion conversion : depot.allowance().conversions()) {
             long times = conversion.times().orElse(Integer.MAX_VALUE);
             for (Map.Entry<Id, Integer> from : conversion.from().entrySet()) {
-                times = Math.min(times, ready.getOrDefault(from.getKey(), 0) / from.getValue());
+                times = Math.min(times, spare.getOrDefault(from.getKey(), 0L) / from.getValue());
             }
             all += times * conversion.gives() * worth.getOrDefault(conversion.to(), 0L);
         }

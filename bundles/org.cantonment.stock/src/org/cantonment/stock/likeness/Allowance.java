@@ -64,6 +64,11 @@ public final class Allowance {
         return lines.stream().map(StandInLine::standIn).toList();
     }
 
+    /** Whether nothing may stand but what is named and what is kindred to it. */
+    public boolean plain() {
+        return lines.isEmpty();
+    }
+
     /** What may be worked over. */
     public List<Conversion> conversions() {
         return conversions;
@@ -74,11 +79,16 @@ public final class Allowance {
         return oneTable;
     }
 
+    /** The family of which all are kindred to a type; empty if it must be exact, or has none. */
+    public Optional<Id> kindred(Catalogue catalogue, Id type) {
+        return level == Level.EXACT ? Optional.empty() : catalogue.family(type);
+    }
+
     /** Families keep their types in order, so they need only be merged. */
-    private static Collection<Id> withKin(Catalogue catalogue, List<Id> anyOf, Set<Id> exact) {
+    private Collection<Id> withKin(Catalogue catalogue, List<Id> anyOf, Set<Id> exact) {
         Collection<Id> all = exact;
         for (Id named : anyOf) {
-            Set<Id> kin = catalogue.kin(named);
+            Set<Id> kin = kindred(catalogue, named).map(catalogue::meant).orElse(Set.of());
             all = kin.containsAll(all) ? kin : merged(List.copyOf(all), kin);
         }
         return all;
@@ -101,18 +111,23 @@ public final class Allowance {
     /** What may fill a need of any of these types and families, of an entry of this unit. */
     public Accepted accepted(Catalogue catalogue, List<Id> anyOf, Optional<Id> unit) {
         Set<Id> exact = catalogue.meant(anyOf);
-        Collection<Id> all = level == Level.EXACT ? exact : withKin(catalogue, anyOf, exact);
+        Collection<Id> all = withKin(catalogue, anyOf, exact);
         Map<Id, Truth> types = new LinkedHashMap<>(2 * all.size());
         for (Id type : all) {
             types.put(type, exact.contains(type) ? Truth.EXACT : Truth.KINDRED);
         }
+        return new Accepted(types, lines.isEmpty() ? Map.of() : standIns(exact, unit, types.keySet()));
+    }
+
+    /** The types that may stand for these by lines of likeness, by the place of the line; lines for these alone are left out. */
+    private Map<Integer, Set<Id>> standIns(Set<Id> exact, Optional<Id> unit, Set<Id> truer) {
         Map<Integer, Set<Id>> standIns = new TreeMap<>();
         for (int i = 0; i < lines.size(); i++) {
             Set<Id> may = lines.get(i).standing(exact, unit);
-            if (!types.keySet().containsAll(may)) {
+            if (!truer.containsAll(may)) {
                 standIns.put(i, may);
             }
         }
-        return new Accepted(types, standIns);
+        return standIns;
     }
 }

@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import org.cantonment.domain.common.Id;
 
 /**
- * Spare pieces and bits worked over into a type. They are taken from what is ready to hand; what was converted is not
- * converted again.
+ * Spare pieces and bits worked over into a type. They lie there ready, or are built for it first; what comes loose between
+ * games is not worked over, and what was converted is not converted again.
  *
  * @param line where it stands
  * @param from what one takes, by type

@@ -3,7 +3,7 @@ package org.cantonment.stock.solve;
 import java.util.Arrays;
 
 /**
- * A greatest flow of least cost, in whole numbers, to be run once: shortest paths tell the arcs worth using, and on those
+ * A greatest flow of least cost, in whole numbers: shortest paths tell the arcs worth using, and on those
  * a blocking flow after Dinic sends all that goes at that price at once. The same arcs in the same order always give the
  * same flow.
  */
@@ -12,23 +12,30 @@ public final class MinCostFlow {
     private static final long FAR = Long.MAX_VALUE / 4;
 
     private final int nodes;
-    private final int[] first;
-    private int[] next = new int[64];
-    private int[] to = new int[64];
-    private int[] room = new int[64];
-    private long[] cost = new long[64];
+    /** As told: where each arc begins and ends, an arc and its way back behind each other. */
+    private int[] ends = new int[64];
+    private int[] capacity = new int[64];
+    private long[] price = new long[64];
     private int arcs;
+    private boolean priced;
+
+    /** As it is run: the arcs of a node lie behind each other, the last told first. Each has its place here. */
+    private int[] place = new int[0];
+    private final int[] first;
+    private int[] to;
+    private int[] room;
+    private long[] cost;
+    private int[] back;
+
     private final long[] distance;
     private final int[] level;
     private final int[] at;
     private final int[] queue;
-    private boolean priced;
 
     /** @param nodes how many nodes there are */
     public MinCostFlow(int nodes) {
         this.nodes = nodes;
-        first = new int[nodes];
-        Arrays.fill(first, -1);
+        first = new int[nodes + 1];
         distance = new long[nodes];
         level = new int[nodes];
         at = new int[nodes];
@@ -36,40 +43,34 @@ public final class MinCostFlow {
     }
 
     /**
-     * An arc that takes up to so many, each at this cost.
+     * An arc that takes up to so many, each at this cost; before anything is sent.
      *
-     * @param price at least 0
+     * @param cost at least 0
      * @return its number; the next number is its way back
      */
-    public int arc(int from, int target, int capacity, long price) {
-        if (arcs + 2 > to.length) {
-            next = Arrays.copyOf(next, arcs * 2);
-            to = Arrays.copyOf(to, arcs * 2);
-            room = Arrays.copyOf(room, arcs * 2);
-            cost = Arrays.copyOf(cost, arcs * 2);
+    public int arc(int from, int target, int most, long cost) {
+        if (arcs + 2 > ends.length) {
+            ends = Arrays.copyOf(ends, arcs * 2);
+            capacity = Arrays.copyOf(capacity, arcs);
+            price = Arrays.copyOf(price, arcs);
         }
-        link(from, target, capacity, price);
-        link(target, from, 0, -price);
-        priced |= price != 0;
+        ends[arcs] = from;
+        ends[arcs + 1] = target;
+        capacity[arcs / 2] = most;
+        price[arcs / 2] = cost;
+        priced |= cost != 0;
+        arcs += 2;
         return arcs - 2;
-    }
-
-    private void link(int from, int target, int capacity, long price) {
-        to[arcs] = target;
-        room[arcs] = capacity;
-        cost[arcs] = price;
-        next[arcs] = first[from];
-        first[from] = arcs++;
     }
 
     /** What flows through the arc. */
     public int flow(int arc) {
-        return room[arc ^ 1];
+        return room[place[arc ^ 1]];
     }
 
     /** What could still flow through the arc. */
     public int room(int arc) {
-        return room[arc];
+        return room[place[arc]];
     }
 
     /** How many arcs there are, ways back included. */
@@ -79,16 +80,48 @@ public final class MinCostFlow {
 
     /** Where the arc ends. */
     public int target(int arc) {
-        return to[arc];
+        return ends[arc ^ 1];
     }
 
     /** Where the arc begins. */
     public int source(int arc) {
-        return to[arc ^ 1];
+        return ends[arc];
     }
 
-    /** Sends as much as goes, as cheaply as that can be, and says how much that is. */
+    /** Puts the arcs of each node behind each other, so that who goes from node to node need not jump from arc to arc. */
+    private void settle() {
+        place = new int[arcs];
+        to = new int[arcs];
+        room = new int[arcs];
+        cost = new long[arcs];
+        back = new int[arcs];
+        for (int arc = 0; arc < arcs; arc++) {
+            first[ends[arc] + 1]++;
+        }
+        for (int node = 0; node < nodes; node++) {
+            first[node + 1] += first[node];
+            at[node] = first[node];
+        }
+        for (int arc = arcs - 1; arc >= 0; arc--) {
+            int here = at[ends[arc]]++;
+            place[arc] = here;
+            to[here] = ends[arc ^ 1];
+            room[here] = (arc & 1) == 0 ? capacity[arc / 2] : 0;
+            cost[here] = (arc & 1) == 0 ? price[arc / 2] : -price[arc / 2];
+        }
+        for (int arc = 0; arc < arcs; arc++) {
+            back[place[arc]] = place[arc ^ 1];
+        }
+    }
+
+    /**
+     * Sends as much as goes, as cheaply as that can be, and says how much that is. What was sent before to another sink stays
+     * there if every arc into that is full: it may come by other ways, and all of it together is as cheap as can be.
+     */
     public int run(int source, int sink) {
+        if (place.length < arcs) {
+            settle();
+        }
         int sent = 0;
         while (reprice(source, sink)) {
             while (levels(source, sink)) {
@@ -122,10 +155,11 @@ public final class MinCostFlow {
         if (most == FAR) {
             return false;
         }
-        for (int arc = 0; arc < arcs; arc += 2) {
-            long less = Math.min(distance[to[arc + 1]], most) - Math.min(distance[to[arc]], most);
-            cost[arc] += less;
-            cost[arc + 1] -= less;
+        for (int node = 0; node < nodes; node++) {
+            long here = Math.min(distance[node], most);
+            for (int arc = first[node]; arc < first[node + 1]; arc++) {
+                cost[arc] += here - Math.min(distance[to[arc]], most);
+            }
         }
         return true;
     }
@@ -136,7 +170,7 @@ public final class MinCostFlow {
         int open = 1;
         while (open > 0) {
             int node = near[--open];
-            for (int arc = first[node]; arc >= 0; arc = next[arc]) {
+            for (int arc = first[node]; arc < first[node + 1]; arc++) {
                 if (room[arc] > 0 && here + cost[arc] < distance[to[arc]]) {
                     distance[to[arc]] = here + cost[arc];
                     if (cost[arc] == 0) {
@@ -158,8 +192,8 @@ public final class MinCostFlow {
         level[sink] = 0;
         while (head < tail && level[source] < 0) {
             int node = queue[head++];
-            for (int arc = first[node]; arc >= 0; arc = next[arc]) {
-                if (level[to[arc]] < 0 && room[arc ^ 1] > 0 && cost[arc] == 0) {
+            for (int arc = first[node]; arc < first[node + 1]; arc++) {
+                if (cost[arc] == 0 && level[to[arc]] < 0 && room[back[arc]] > 0) {
                     level[to[arc]] = level[node] + 1;
                     queue[tail++] = to[arc];
                 }
@@ -174,12 +208,12 @@ public final class MinCostFlow {
             return most;
         }
         int sent = 0;
-        for (; at[node] >= 0; at[node] = next[at[node]]) {
+        for (; at[node] < first[node + 1]; at[node]++) {
             int arc = at[node];
-            if (level[to[arc]] == level[node] - 1 && room[arc] > 0 && cost[arc] == 0) {
+            if (cost[arc] == 0 && room[arc] > 0 && level[to[arc]] == level[node] - 1) {
                 int more = push(to[arc], sink, Math.min(most - sent, room[arc]));
                 room[arc] -= more;
-                room[arc ^ 1] += more;
+                room[back[arc]] += more;
                 sent += more;
                 if (sent == most) {
                     return sent;
@@ -199,8 +233,8 @@ public final class MinCostFlow {
         reaching[sink] = true;
         while (head < tail) {
             int node = queue[head++];
-            for (int arc = first[node]; arc >= 0; arc = next[arc]) {
-                if (room[arc ^ 1] > 0 && !reaching[to[arc]]) {
+            for (int arc = first[node]; arc < first[node + 1]; arc++) {
+                if (!reaching[to[arc]] && room[back[arc]] > 0) {
                     reaching[to[arc]] = true;
                     queue[tail++] = to[arc];
                 }

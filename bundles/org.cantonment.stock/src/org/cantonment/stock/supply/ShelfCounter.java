@@ -148,16 +148,21 @@ final class ShelfCounter {
     static List<Way> ways(Part part) {
         List<Way> ways = new ArrayList<>();
         part.builds().forEach(build -> {
-            Map<Id, Integer> gives = new TreeMap<>();
-            for (Content content : build.gives()) {
-                if (content.certainty() != Certainty.UNKNOWN && content.count() > 0) {
-                    gives.merge(content.what(), content.count(), Counts::sum);
-                }
-            }
+            Map<Id, Integer> gives = counted(build.gives());
             if (!gives.isEmpty() && part.caps().stream().allMatch(cap -> within(cap, gives))) {
-                ways.add(new Way(build.id(), gives));
+                ways.add(new Way(build.id(), gives, counted(build.leaves())));
             }
         });
         return ways;
+    }
+
+    private static Map<Id, Integer> counted(List<Content> contents) {
+        Map<Id, Integer> counts = new TreeMap<>();
+        for (Content content : contents) {
+            if (content.certainty() != Certainty.UNKNOWN && content.count() > 0) {
+                counts.merge(content.what(), content.count(), Counts::sum);
+            }
+        }
+        return counts;
     }
 }

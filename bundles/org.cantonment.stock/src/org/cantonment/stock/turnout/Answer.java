@@ -7,14 +7,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
+import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Frames;
-import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Direct;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
+import org.cantonment.stock.turnout.Instance.Turn;
 
 /** Puts the outcomes of all instances together to one turnout. */
 final class Answer {
@@ -68,13 +71,7 @@ final class Answer {
             build(lump, outcome.built());
         }
         guess(in, outcome.best());
-        for (int i = 0; i < in.turns().size(); i++) {
-            int gives = in.turns().get(i).conversion().gives();
-            int times = (outcome.best().converted(i) + gives - 1) / gives;
-            if (times > 0) {
-                worked.add(new Worked(in.turns().get(i).conversion(), times));
-            }
-        }
+        work(in, outcome.best());
         reasons.addAll(Explainer.reasons(in, outcome));
     }
 
@@ -93,7 +90,6 @@ final class Answer {
         List<List<Pool>> pools = pools(in, best);
         for (int c = 0; c < pools.size(); c++) {
             List<Pool> pool = pools.get(c);
-            pool.removeIf(one -> one.left == 0);
             pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
             List<Requirement> needs = in.classes().get(c).needs();
             int[][] standing = new int[needs.size()][pool.size()];
@@ -132,12 +128,19 @@ final class Answer {
         List<List<Pool>> pools = new ArrayList<>();
         for (int c = 0; c < in.classes().size(); c++) {
             List<Pool> pool = new ArrayList<>();
-            Arc[] arcs = in.direct()[c];
-            for (int i = 0; i < arcs.length; i++) {
-                pool.add(new Pool(arcs[i].type(), TRUTHS[arcs[i].tier()], arcs[i].line(), best.direct(c, i)));
+            Direct direct = in.direct()[c];
+            for (int i = 0; i < direct.size(); i++) {
+                int count = best.direct(c, i);
+                if (count > 0) {
+                    int line = direct.lines()[i];
+                    pool.add(new Pool(direct.types()[i], TRUTHS[direct.tiers()[i]], line < 0 ? null : in.lines().get(line), count));
+                }
             }
             for (int i = 0; i < in.turns().size(); i++) {
-                pool.add(new Pool(in.turns().get(i).to(), Truth.CONVERSION, null, best.converted(i, c)));
+                int count = best.converted(i, c);
+                if (count > 0) {
+                    pool.add(new Pool(in.turns().get(i).to(), Truth.CONVERSION, null, count));
+                }
             }
             pools.add(pool);
         }
@@ -172,6 +175,33 @@ final class Answer {
             if (count > 0 && w != frames.built()) {
                 builds.add(new Build(frames.part(), frames.ways().get(w).build(), count, frames.built() >= 0,
                         frames.fixing()));
+            }
+        }
+    }
+
+    /** Of what is worked over as much as can be is what is built: what lies there ready may be painted. */
+    private void work(Instance in, Network best) {
+        int[] fresh = new int[in.types().size()];
+        for (int l = 0; l < in.lumps().size(); l++) {
+            for (int t : in.lumps().get(l).types()) {
+                boolean asItIs = in.lumps().get(l).asItIs(t);
+                fresh[t] += in.lumps().get(l).feeds() && !asItIs ? best.drawn(l, t) : 0;
+            }
+        }
+        for (int i = 0; i < in.turns().size(); i++) {
+            Turn turn = in.turns().get(i);
+            int gives = turn.conversion().gives();
+            int times = (best.converted(i) + gives - 1) / gives;
+            Map<Id, Integer> built = new TreeMap<>();
+            for (int k = 0; k < turn.from().length; k++) {
+                int from = Math.min(times * turn.takes()[k], fresh[turn.from()[k]]);
+                fresh[turn.from()[k]] -= from;
+                if (from > 0) {
+                    built.put(in.types().get(turn.from()[k]), from);
+                }
+            }
+            if (times > 0) {
+                worked.add(new Worked(turn.conversion(), times, built));
             }
         }
     }

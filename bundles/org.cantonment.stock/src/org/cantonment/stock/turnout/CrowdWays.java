@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cantonment.stock.solve.MinCostFlow;
-import org.cantonment.stock.turnout.Instance.Arc;
 import org.cantonment.stock.turnout.Instance.Crowd;
 
 /** The ways through the crowds of one network, and who of a crowd went where: any who came in may have gone out anywhere. */
@@ -55,11 +54,10 @@ final class CrowdWays {
     }
 
     private void post(int one, int type, int count) {
-        Arc[] arcs = in.direct()[one];
         if (direct[one] == null) {
-            direct[one] = new int[arcs.length];
+            direct[one] = new int[in.direct()[one].size()];
         }
-        direct[one][Crowds.at(arcs, type)] += count;
+        direct[one][in.direct()[one].at(type)] += count;
     }
 
     /** How many of the class's i-th direct arc came with a crowd. */

@@ -138,7 +138,14 @@ public final class Depot {
     }
 
     private boolean aside(Requirement need) {
-        return need.count() > 0 && need.anyOf().stream().anyMatch(store.catalogue()::isItem);
+        if (need.count() > 0) {
+            for (Id name : need.anyOf()) {
+                if (store.catalogue().isItem(name)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private List<NeedClass> classes(List<Requirement> needs) {
@@ -162,6 +169,15 @@ public final class Depot {
             one.taker().shares().forEach(share -> share.types().forEach(type -> usable.add(store.types().get(type))));
         }
         return usable;
+    }
+
+    /** The same, with what may be worked over into any of these. */
+    public Set<Id> useful(List<Requirement> needs) {
+        Set<Id> usable = usable(needs);
+        Set<Id> useful = new TreeSet<>(usable);
+        store.allowance().conversions().stream().filter(one -> usable.contains(one.to()))
+                .forEach(one -> useful.addAll(one.from().keySet()));
+        return useful;
     }
 
     /** The needs that a shelf could fill at all, those for items left out. */

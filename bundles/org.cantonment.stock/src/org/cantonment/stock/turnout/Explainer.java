@@ -11,7 +11,6 @@ import java.util.TreeMap;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
-import org.cantonment.stock.turnout.Instance.Arc;
 import org.cantonment.stock.turnout.Instance.Lump;
 import org.cantonment.stock.turnout.Reason.Case;
 import org.cantonment.stock.turnout.Reason.InFrames;
@@ -153,8 +152,8 @@ final class Explainer {
 
     private List<Integer> types(int one) {
         List<Integer> types = new ArrayList<>();
-        for (Arc arc : in.direct()[one]) {
-            types.add(arc.type());
+        for (int type : in.direct()[one].types()) {
+            types.add(type);
         }
         in.hubs().stream().filter(hub -> Arrays.stream(hub.classes()).anyMatch(c -> c == one))
                 .forEach(hub -> Arrays.stream(hub.types()).forEach(types::add));

@@ -194,7 +194,7 @@ public final class Gluing {
         Frames frames = supply.frames().get(at);
         List<Integer> useful = new ArrayList<>();
         for (int w = 0; w < frames.ways().size(); w++) {
-            if (frames.ways().get(w).gives().keySet().stream().anyMatch(this::usable)) {
+            if (frames.ways().get(w).yields().keySet().stream().anyMatch(this::useful)) {
                 useful.add(w);
             }
         }
@@ -229,8 +229,8 @@ public final class Gluing {
         return true;
     }
 
-    private boolean usable(Id type) {
-        return tasks.stream().anyMatch(task -> Depot.of(catalogue, supply, task.allowance()).usable(task.needs())
+    private boolean useful(Id type) {
+        return tasks.stream().anyMatch(task -> Depot.of(catalogue, supply, task.allowance()).useful(task.needs())
                 .contains(type));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 import org.cantonment.domain.common.Id;
+import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.likeness.Conversion;
 import org.cantonment.stock.likeness.StandIn;
 import org.cantonment.stock.supply.Frames;
@@ -18,6 +19,7 @@ import org.cantonment.stock.supply.Frames;
  * @param unknown how many more there may be
  * @param classes the needs
  * @param direct for each class who may stand there without a share to keep to
+ * @param lines the lines of likeness
  * @param before for each of those how many stood there last time; empty if nobody remembers
  * @param crowds types that the very same classes take
  * @param hubs lines of likeness with a share
@@ -27,20 +29,26 @@ import org.cantonment.stock.supply.Frames;
  * @param oneTable whether a type that stands for itself stands for nothing else
  */
 record Instance(
-        List<Id> types, int[] known, int[] guessed, int[] unknown, List<NeedClass> classes, Arc[][] direct,
-        int[][] before, List<Crowd> crowds, List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
+        List<Id> types, int[] known, int[] guessed, int[] unknown, List<NeedClass> classes, Direct[] direct,
+        List<StandIn> lines, int[][] before, List<Crowd> crowds, List<Hub> hubs, List<Lump> lumps, List<Room> rooms, List<Turn> turns, boolean oneTable) {
 
     /**
-     * A type that may stand for a class.
+     * The types that may stand for a class without a share to keep to.
      *
-     * @param tier the place of the truth among the truths
-     * @param line the line that lets it; null if none is needed
-     * @param crowd the crowd it comes with; -1 if it comes alone
+     * @param types the types, in order
+     * @param tiers how true each is, as the place of the truth among the truths
+     * @param lines the place of the line that lets each; -1 where none is needed
+     * @param crowds the crowd each comes with; -1 for those that come alone
      */
-    record Arc(int type, int tier, StandIn line, int crowd) {
+    record Direct(int[] types, int[] tiers, int[] lines, int[] crowds) {
 
-        Arc with(int other) {
-            return new Arc(type, tier, line, other);
+        int size() {
+            return types.length;
+        }
+
+        /** The place of a type that is there. */
+        int at(int type) {
+            return Arrays.binarySearch(types, type);
         }
     }
 
@@ -58,7 +66,7 @@ record Instance(
     }
 
     /**
-     * Frames, with what each way of building gives of the types here.
+     * Frames, with what each way of building yields of the types here, bits included.
      *
      * @param from the number of the first of its ways among all ways of the instance
      * @param gives by way and type
@@ -83,14 +91,40 @@ record Instance(
         int ways() {
             return gives.length;
         }
+
+        /** Whether they give the type as they are built now. */
+        boolean asItIs(int type) {
+            return frames.built() >= 0 && gives[frames.built()][type] > 0;
+        }
+
+        /** Whether what is built of them may be worked over: not if it comes loose between games. */
+        boolean feeds() {
+            return frames.fixing() != Fixing.LOOSE_BETWEEN_GAMES;
+        }
+
+        /** Adds the most that they give of each type to work over. */
+        void addMost(long[] spare) {
+            for (int i = 0; feeds() && i < types.length; i++) {
+                spare[types[i]] += (long) frames.count() * Arrays.stream(columns[i]).max().orElse(0);
+            }
+        }
     }
 
     /** At most so many, counted with weights for all ways of the instance. */
     record Room(Id cap, int most, int[] weights, List<Integer> lumps, boolean[] types) {
     }
 
-    /** A conversion: what it takes and gives of the types here, and how often it can be made. */
-    record Turn(Conversion conversion, int[] from, int[] takes, int to, int most) {
+    /**
+     * A conversion: what it takes and gives of the types here, and how often it can be made.
+     *
+     * @param scarce of the types of which it takes no fewer than it gives, the one there is least of; -1 if there is none
+     */
+    record Turn(Conversion conversion, int[] from, int[] takes, int to, int most, int scarce) {
+
+        /** Whether one becomes one: then the flow makes it. */
+        boolean plain() {
+            return from.length == 1 && takes[0] == 1 && conversion.gives() == 1;
+        }
     }
 
     boolean remembers() {
@@ -104,6 +138,13 @@ record Instance(
 
     int ways() {
         return lumps.isEmpty() ? 0 : lumps.get(lumps.size() - 1).from() + lumps.get(lumps.size() - 1).ways();
+    }
+
+    /** For each type whether a conversion takes it. */
+    boolean[] taken() {
+        boolean[] taken = new boolean[types.size()];
+        turns.forEach(turn -> Arrays.stream(turn.from()).forEach(type -> taken[type] = true));
+        return taken;
     }
 
     int needed() {

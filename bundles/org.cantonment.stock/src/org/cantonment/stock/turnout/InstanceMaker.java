@@ -106,7 +106,7 @@ final class InstanceMaker {
         for (int f = 0; f < first.length; f++) {
             first[f] = -1;
             for (Way way : store.supply().frames().get(f).ways()) {
-                for (Id type : way.gives().keySet()) {
+                for (Id type : way.yields().keySet()) {
                     int number = store.number(type);
                     if (relevant[number]) {
                         first[f] = first[f] < 0 ? number : first[f];
@@ -141,7 +141,7 @@ final class InstanceMaker {
         List<Integer> frames = new ArrayList<>();
         for (int f = 0; f < store.supply().frames().size(); f++) {
             Frames one = store.supply().frames().get(f);
-            if (one.ways().stream().flatMap(way -> way.gives().keySet().stream()).map(store::number)
+            if (one.ways().stream().flatMap(way -> way.yields().keySet().stream()).map(store::number)
                     .anyMatch(type -> relevant[type] && find(type) == root)) {
                 frames.add(f);
             }

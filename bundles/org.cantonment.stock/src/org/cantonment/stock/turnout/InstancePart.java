@@ -1,7 +1,7 @@
 package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +25,7 @@ final class InstancePart {
     private final List<Integer> frames;
     private final List<Conversion> conversions;
     private final Before before;
-    private final Map<Integer, Integer> local = new HashMap<>();
+    private final int[] local;
 
     InstancePart(Store store, List<NeedClass> classes, int[] types, List<Integer> frames, List<Conversion> conversions,
             Before before) {
@@ -35,8 +35,10 @@ final class InstancePart {
         this.frames = frames;
         this.conversions = conversions;
         this.before = before;
+        local = new int[store.types().size()];
+        Arrays.fill(local, -1);
         for (int t = 0; t < types.length; t++) {
-            local.put(types[t], t);
+            local[types[t]] = t;
         }
     }
 
@@ -55,38 +57,40 @@ final class InstancePart {
             }
         }
         List<Instance.Lump> lumps = lumps();
-        Instance.Arc[][] direct = direct();
+        Instance.Direct[] direct = direct();
         List<Instance.Crowd> crowds = store.allowance().oneTable() ? List.of() : Crowds.of(direct, types.length);
-        return new Instance(ids, known, guessed, unknown, classes, direct, before(direct, ids), crowds, hubs(), lumps, rooms(lumps),
-                turns(known, guessed), store.allowance().oneTable());
+        return new Instance(ids, known, guessed, unknown, classes, direct,
+                store.allowance().standIns(), before(direct, ids), crowds, hubs(), lumps, rooms(lumps),
+                turns(lumps, known, guessed), store.allowance().oneTable());
     }
 
-    private Instance.Arc[][] direct() {
-        List<StandIn> lines = store.allowance().standIns();
-        Instance.Arc[][] direct = new Instance.Arc[classes.size()][];
+    private Instance.Direct[] direct() {
+        Instance.Direct[] direct = new Instance.Direct[classes.size()];
         for (int c = 0; c < direct.length; c++) {
             Taker taker = classes.get(c).taker();
-            direct[c] = new Instance.Arc[taker.types().length];
-            for (int i = 0; i < direct[c].length; i++) {
-                direct[c][i] = new Instance.Arc(local.get(taker.types()[i]), taker.tiers()[i],
-                        taker.lines()[i] < 0 ? null : lines.get(taker.lines()[i]), -1);
+            int[] own = new int[taker.types().length];
+            for (int i = 0; i < own.length; i++) {
+                own[i] = local[taker.types()[i]];
             }
+            int[] alone = new int[own.length];
+            Arrays.fill(alone, -1);
+            direct[c] = new Instance.Direct(own, taker.tiers(), taker.lines(), alone);
         }
         return direct;
     }
 
     /** For each direct way how many who stood there last time may stand there again; none if nobody did. */
-    private int[][] before(Instance.Arc[][] direct, List<Id> ids) {
+    private int[][] before(Instance.Direct[] direct, List<Id> ids) {
         if (classes.stream().noneMatch(one -> one.needs().stream().anyMatch(before.stood()::containsKey))) {
             return new int[0][];
         }
         int[][] all = new int[direct.length][];
         for (int c = 0; c < all.length; c++) {
-            all[c] = new int[direct[c].length];
+            all[c] = new int[direct[c].size()];
             for (Requirement need : classes.get(c).needs()) {
                 int left = need.count();
                 for (int i = 0; i < all[c].length; i++) {
-                    int again = Math.min(left, before.stood(need, ids.get(direct[c][i].type())));
+                    int again = Math.min(left, before.stood(need, ids.get(direct[c].types()[i])));
                     all[c][i] += again;
                     left -= again;
                 }
@@ -107,7 +111,7 @@ final class InstancePart {
             StandIn line = store.allowance().standIns().get(share.line());
             long asked = served.stream().mapToLong(c -> classes.get(c).count()).sum();
             hubs.add(new Instance.Hub(line, line.most((int) Math.min(Integer.MAX_VALUE / 8, asked)),
-                    share.types().stream().mapToInt(local::get).toArray(),
+                    share.types().stream().mapToInt(type -> local[type]).toArray(),
                     served.stream().mapToInt(Integer::intValue).toArray()));
         });
         return hubs;
@@ -121,9 +125,9 @@ final class InstancePart {
             int[][] gives = new int[one.ways().size()][types.length];
             for (int w = 0; w < gives.length; w++) {
                 int[] row = gives[w];
-                one.ways().get(w).gives().forEach((type, count) -> {
-                    Integer here = local.get(store.number(type));
-                    if (here != null) {
+                one.ways().get(w).yields().forEach((type, count) -> {
+                    int here = local[store.number(type)];
+                    if (here >= 0) {
                         row[here] = count;
                     }
                 });
@@ -153,7 +157,9 @@ final class InstancePart {
             if (!under.isEmpty()) {
                 boolean[] capped = new boolean[types.length];
                 for (int t = 0; t < capped.length; t++) {
-                    capped[t] = cap.of().contains(store.types().get(types[t]));
+                    Id type = store.types().get(types[t]);
+                    capped[t] = cap.of().contains(type) && under.stream().noneMatch(l -> lumps.get(l).frames().ways().stream()
+                            .anyMatch(way -> way.leaves().containsKey(type)));
                 }
                 rooms.add(new Instance.Room(cap.cap(), cap.most(), weights, under, capped));
             }
@@ -161,27 +167,36 @@ final class InstancePart {
         return rooms;
     }
 
-    private List<Instance.Turn> turns(int[] known, int[] guessed) {
+    private List<Instance.Turn> turns(List<Instance.Lump> lumps, int[] known, int[] guessed) {
         List<Instance.Turn> turns = new ArrayList<>();
+        long[] spare = new long[types.length];
+        for (int t = 0; t < spare.length; t++) {
+            spare[t] = (long) known[t] + guessed[t];
+        }
+        lumps.forEach(lump -> lump.addMost(spare));
         for (Conversion conversion : conversions) {
-            int to = local.get(store.number(conversion.to()));
-            int[] from = conversion.from().keySet().stream().mapToInt(id -> local.get(store.number(id))).toArray();
+            int to = local[store.number(conversion.to())];
+            int[] from = conversion.from().keySet().stream().mapToInt(id -> local[store.number(id)]).toArray();
             int[] takes = conversion.from().values().stream().mapToInt(Integer::intValue).toArray();
             long wanted = 0;
             for (NeedClass one : classes) {
                 for (int i = 0; i < one.taker().types().length; i++) {
-                    if (local.get(one.taker().types()[i]) == to && one.taker().tiers()[i] == Truth.EXACT.ordinal()) {
+                    if (local[one.taker().types()[i]] == to && one.taker().tiers()[i] == Truth.EXACT.ordinal()) {
                         wanted += one.count();
                     }
                 }
             }
             long most = Math.min(conversion.times().orElse(Integer.MAX_VALUE),
                     (wanted + conversion.gives() - 1) / conversion.gives());
+            int scarce = -1;
             for (int k = 0; k < from.length; k++) {
-                most = Math.min(most, (known[from[k]] + guessed[from[k]]) / takes[k]);
+                most = Math.min(most, spare[from[k]] / takes[k]);
+                if (takes[k] >= conversion.gives() && (scarce < 0 || spare[from[k]] < spare[scarce])) {
+                    scarce = from[k];
+                }
             }
             if (most > 0) {
-                turns.add(new Instance.Turn(conversion, from, takes, to, (int) most));
+                turns.add(new Instance.Turn(conversion, from, takes, to, (int) most, scarce));
             }
         }
         return turns;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.solve.MinCostFlow;
-import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Direct;
 import org.cantonment.stock.turnout.Instance.Crowd;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
@@ -19,7 +19,7 @@ final class Network {
 
     /** What an arc is, for whoever reads a cut. */
     enum Kind {
-        STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, SHARE, INNER, NEED
+        STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, FEED, SHARE, INNER, NEED
     }
 
     private static final Truth[] TRUTHS = Truth.values();
@@ -40,10 +40,13 @@ final class Network {
     private final int[] lumpArc;
     private final int[][] lumpType;
     private final int[][] turnArc;
+    private final int[] spare;
+    private final int feed;
     private Kind[] kinds = new Kind[64];
     private int[] subject = new int[64];
     private int[] detail = new int[64];
     private int nodes;
+    private boolean fed;
     private int filled;
     private long[] tiers = new long[Scale.TIERS];
 
@@ -52,7 +55,7 @@ final class Network {
         this.state = state;
         int caps = in.rooms().stream().mapToInt(room -> room.lumps().size()).sum();
         flow = new MinCostFlow(2 + in.types().size() + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
-                + in.crowds().size() + caps + in.turns().size());
+                + in.crowds().size() + caps + in.turns().size() + in.types().size() + 1);
         guessedArc = new int[in.types().size()];
         directArc = new int[in.classes().size()][];
         againArc = new int[in.classes().size()][];
@@ -63,12 +66,20 @@ final class Network {
         lumpType = new int[in.lumps().size()][in.types().size()];
         turnArc = new int[in.turns().size()][in.classes().size()];
         scale = Scale.of(in, priced);
+        nodes = 2 + in.types().size() + in.classes().size();
+        feed = nodes++;
+        spare = new int[in.types().size()];
+        boolean[] taken = in.taken();
+        for (int t = 0; t < spare.length; t++) {
+            spare[t] = taken[t] ? nodes++ : type(t);
+        }
     }
 
     /** @param priced whether it matters how true the pieces are, not only how many stand */
     static Network of(Instance in, State state, boolean priced) {
         Network network = new Network(in, state, priced);
         network.lay();
+        network.fed = network.flow.run(SOURCE, network.feed) == Arrays.stream(state.taken(in)).sum();
         network.filled = network.flow.run(SOURCE, SINK);
         network.crowds.tellApart(network.flow);
         network.tiers = network.countTiers();
@@ -76,8 +87,8 @@ final class Network {
     }
 
     private void lay() {
-        nodes = 2 + in.types().size() + in.classes().size();
         layStacks();
+        layFeeds();
         layClasses();
         layCrowds();
         layHubs();
@@ -107,35 +118,49 @@ final class Network {
     }
 
     private void layStacks() {
-        long[] taken = state.taken(in);
         for (int t = 0; t < in.types().size(); t++) {
-            int known = (int) Math.max(0, in.known()[t] - taken[t]);
-            int guessed = (int) (in.guessed()[t] - Math.max(0, taken[t] - in.known()[t]));
-            arc(SOURCE, type(t), known, 0, Kind.STACK, t, 0);
-            guessedArc[t] = guessed == 0 ? -1
-                    : arc(SOURCE, type(t), guessed, scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
+            arc(SOURCE, spare[t], in.known()[t], 0, Kind.STACK, t, 0);
+            guessedArc[t] = in.guessed()[t] == 0 ? -1
+                    : arc(SOURCE, spare[t], in.guessed()[t], scale.weight(Scale.GUESSED), Kind.STACK, t, 1);
+        }
+    }
+
+    /** What conversions take goes out first, to a sink of its own; what they leave goes on to stand somewhere. */
+    private void layFeeds() {
+        long[] taken = state.taken(in);
+        for (int t = 0; t < taken.length; t++) {
+            if (spare[t] != type(t)) {
+                arc(spare[t], type(t), ENDLESS, 0, Kind.INNER, 0, 0);
+            }
+            if (taken[t] > 0) {
+                arc(spare[t], feed, (int) Math.min(ENDLESS, taken[t]), 0, Kind.FEED, t, 0);
+            }
         }
     }
 
     private void layClasses() {
         for (int c = 0; c < in.classes().size(); c++) {
-            Arc[] arcs = in.direct()[c];
-            directArc[c] = new int[arcs.length];
-            againArc[c] = new int[in.remembers() ? arcs.length : 0];
-            for (int i = 0; i < arcs.length; i++) {
-                boolean may = state.mode[arcs[i].type()] != (arcs[i].tier() == 0 ? State.OTHERS : State.ITSELF);
-                int again = may ? in.before(c, i) : 0;
-                directArc[c][i] = may && arcs[i].crowd() < 0 ? direct(c, arcs[i], ENDLESS, scale.weight(Scale.OTHERWISE)) : -1;
+            Direct direct = in.direct()[c];
+            int[] own = new int[direct.size()];
+            int[] again = new int[in.remembers() ? own.length : 0];
+            for (int i = 0; i < own.length; i++) {
+                int type = direct.types()[i];
+                int tier = direct.tiers()[i];
+                boolean may = state.mode[type] != (tier == 0 ? State.OTHERS : State.ITSELF);
+                own[i] = may && direct.crowds()[i] < 0 ? direct(c, type, tier, ENDLESS, scale.weight(Scale.OTHERWISE)) : -1;
                 if (in.remembers()) {
-                    againArc[c][i] = again > 0 ? direct(c, arcs[i], again, 0) : -1;
+                    int most = may ? in.before(c, i) : 0;
+                    again[i] = most > 0 ? direct(c, type, tier, most, 0) : -1;
                 }
             }
+            directArc[c] = own;
+            againArc[c] = again;
             arc(klass(c), SINK, in.classes().get(c).count(), 0, Kind.NEED, c, 0);
         }
     }
 
-    private int direct(int one, Arc arc, int most, long more) {
-        return arc(type(arc.type()), klass(one), most, scale.price(TRUTHS[arc.tier()]) + more, Kind.INNER, 0, 0);
+    private int direct(int one, int type, int tier, int most, long more) {
+        return arc(type(type), klass(one), most, scale.price(TRUTHS[tier]) + more, Kind.INNER, 0, 0);
     }
 
     private void layCrowds() {
@@ -183,8 +208,7 @@ final class Network {
                 int[] column = lump.columns()[i];
                 int most = state.most(lump, column);
                 if (most > 0) {
-                    boolean asItIs = lump.frames().built() >= 0 && column[lump.frames().built()] > 0;
-                    lumpType[l][t] = arc(via[t], type(t), most, asItIs ? 0 : scale.weight(Scale.BUILT),
+                    lumpType[l][t] = arc(via[t], lump.feeds() ? spare[t] : type(t), most, lump.asItIs(t) ? 0 : scale.weight(Scale.BUILT),
                             Kind.FRAMES_AS, l, t);
                 }
             }
@@ -212,18 +236,25 @@ final class Network {
         return via;
     }
 
+    private void turn(int from, int node, int i, int times) {
+        arc(from, node, (int) Math.min(ENDLESS, (long) times * in.turns().get(i).conversion().gives()), 0, Kind.TURN, i, 0);
+    }
+
+    /** What is sure to be made is fed beforehand; what may be made takes at least one piece for each that it gives. */
     private void layTurns() {
         for (int i = 0; i < in.turns().size(); i++) {
             Turn turn = in.turns().get(i);
             int node = nodes++;
             Arrays.fill(turnArc[i], -1);
-            int most = (int) Math.min(ENDLESS, (long) state.turnsHigh[i] * turn.conversion().gives());
-            arc(SOURCE, node, most, 0, Kind.TURN, i, 0);
+            int made = turn.scarce() < 0 ? state.turnsHigh[i] : state.turnsLow[i];
+            turn(SOURCE, node, i, made);
+            if (made < state.turnsHigh[i]) {
+                turn(spare[turn.scarce()], node, i, state.turnsHigh[i] - made);
+            }
             for (int c = 0; c < in.classes().size() && state.mode[turn.to()] != State.OTHERS; c++) {
-                for (Arc arc : in.direct()[c]) {
-                    if (arc.type() == turn.to() && arc.tier() == Truth.EXACT.ordinal()) {
-                        turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION), Kind.INNER, 0, 0);
-                    }
+                int at = in.direct()[c].at(turn.to());
+                if (at >= 0 && in.direct()[c].tiers()[at] == Truth.EXACT.ordinal()) {
+                    turnArc[i][c] = arc(node, klass(c), ENDLESS, scale.price(Truth.CONVERSION), Kind.INNER, 0, 0);
                 }
             }
         }
@@ -233,7 +264,7 @@ final class Network {
         long[] counts = new long[Scale.TIERS];
         for (int c = 0; c < directArc.length; c++) {
             for (int i = 0; i < directArc[c].length; i++) {
-                int tier = in.direct()[c][i].tier();
+                int tier = in.direct()[c].tiers()[i];
                 int stand = direct(c, i);
                 counts[Scale.NOT_EXACT] += tier > 0 ? stand : 0;
                 counts[Scale.NOT_KINDRED] += tier > 1 ? stand : 0;
@@ -258,11 +289,15 @@ final class Network {
             counts[Scale.GUESSED] += in.lumps().get(l).frames().guessed() ? flow.flow(lumpArc[l]) : 0;
             Lump lump = in.lumps().get(l);
             for (int t : lump.types()) {
-                boolean asItIs = lump.frames().built() >= 0 && lump.gives()[lump.frames().built()][t] > 0;
-                counts[Scale.BUILT] += asItIs ? 0 : drawn(l, t);
+                counts[Scale.BUILT] += lump.asItIs(t) ? 0 : drawn(l, t);
             }
         }
         return counts;
+    }
+
+    /** Whether all that must be worked over is there; if not, the flow is none. */
+    boolean fed() {
+        return fed;
     }
 
     int filled() {

@@ -23,17 +23,27 @@ final class Rounding {
     Optional<Network> round(Network network) {
         State state = network.state().copy();
         meanings(network, state);
-        turns(network, state);
-        int[] ways = fit.of(network).ways();
+        Network from = in.turns().isEmpty() ? network : turned(network, state);
+        int[] ways = fit.of(from).ways();
         if (ways != null) {
             System.arraycopy(ways, 0, state.low, 0, ways.length);
         } else {
             for (int l = 0; l < in.lumps().size(); l++) {
-                build(network, state, l);
+                build(from, state, l);
             }
         }
         System.arraycopy(state.low, 0, state.high, 0, state.low.length);
-        return state.possible(in) ? Optional.of(Network.of(in, state, priced)) : Optional.empty();
+        return state.possible(in) ? fed(Network.of(in, state, priced), network.state(), state) : Optional.empty();
+    }
+
+    /** Frames built one after another may not feed the conversions that the flow made; then no more than must be are made. */
+    private Optional<Network> fed(Network rounded, State before, State state) {
+        if (rounded.fed()) {
+            return Optional.of(rounded);
+        }
+        System.arraycopy(before.turnsLow, 0, state.turnsLow, 0, state.turnsLow.length);
+        System.arraycopy(before.turnsLow, 0, state.turnsHigh, 0, state.turnsHigh.length);
+        return Optional.of(Network.of(in, state, priced)).filter(Network::fed);
     }
 
     private void meanings(Network network, State state) {
@@ -50,16 +60,25 @@ final class Rounding {
         }
     }
 
-    private void turns(Network network, State state) {
+    /** The flow where each conversion is made as often as the flow has it made, or as there is enough for that. */
+    private Network turned(Network network, State state) {
         for (int i = 0; i < in.turns().size(); i++) {
             Turn turn = in.turns().get(i);
             int wanted = (network.converted(i) + turn.conversion().gives() - 1) / turn.conversion().gives();
-            state.turnsLow[i] = Math.max(state.turnsLow[i], wanted);
-            while (state.turnsLow[i] > network.state().turnsLow[i] && !state.possible(in)) {
-                state.turnsLow[i]--;
+            int low = state.turnsLow[i];
+            int high = Math.max(low, wanted);
+            while (low < high) {
+                state.turnsLow[i] = low + (high - low + 1) / 2;
+                if (Network.of(in, state, false).fed()) {
+                    low = state.turnsLow[i];
+                } else {
+                    high = state.turnsLow[i] - 1;
+                }
             }
+            state.turnsLow[i] = low;
         }
         System.arraycopy(state.turnsLow, 0, state.turnsHigh, 0, state.turnsLow.length);
+        return Network.of(in, state, priced);
     }
 
     private void build(Network network, State state, int l) {

@@ -3,7 +3,7 @@ package org.cantonment.stock.turnout;
 import java.util.Arrays;
 
 import org.cantonment.stock.likeness.Truth;
-import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Direct;
 
 /**
  * What makes a turnout worse than another, the gravest first, as one price: a path through a network meets each class
@@ -56,10 +56,10 @@ final class Scale {
     /** What can differ here at all. */
     private static boolean[] matter(Instance in) {
         boolean[] matter = new boolean[TIERS];
-        for (Arc[] arcs : in.direct()) {
-            for (Arc arc : arcs) {
-                matter[NOT_EXACT] |= arc.tier() > 0;
-                matter[NOT_KINDRED] |= arc.tier() > 1;
+        for (Direct direct : in.direct()) {
+            for (int tier : direct.tiers()) {
+                matter[NOT_EXACT] |= tier > 0;
+                matter[NOT_KINDRED] |= tier > 1;
             }
         }
         boolean more = !in.hubs().isEmpty() || !in.turns().isEmpty();

@@ -10,7 +10,7 @@ import java.util.TreeSet;
 
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.stock.likeness.Truth;
-import org.cantonment.stock.turnout.Instance.Arc;
+import org.cantonment.stock.turnout.Instance.Direct;
 import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
 import org.cantonment.stock.turnout.Instance.Turn;
@@ -103,7 +103,7 @@ final class Search {
 
     private void visit(Network network, int depth) {
         steps++;
-        if (!better(network) || !priced && network.filled() < in.needed()) {
+        if (!network.fed() || !better(network) || !priced && network.filled() < in.needed()) {
             return;
         }
         int[] built = closes(network);
@@ -148,9 +148,9 @@ final class Search {
     static void meant(Network network, int[] itself, int[] others) {
         Instance in = network.instance();
         for (int c = 0; c < in.classes().size(); c++) {
-            Arc[] arcs = in.direct()[c];
-            for (int i = 0; i < arcs.length; i++) {
-                (arcs[i].tier() == Truth.EXACT.ordinal() ? itself : others)[arcs[i].type()] += network.direct(c, i);
+            Direct direct = in.direct()[c];
+            for (int i = 0; i < direct.size(); i++) {
+                (direct.tiers()[i] == Truth.EXACT.ordinal() ? itself : others)[direct.types()[i]] += network.direct(c, i);
             }
         }
         for (int h = 0; h < in.hubs().size(); h++) {
@@ -167,7 +167,7 @@ final class Search {
     private int unmade(Network network) {
         for (int i = 0; i < in.turns().size(); i++) {
             Turn turn = in.turns().get(i);
-            if (network.converted(i) > (long) network.state().turnsLow[i] * turn.conversion().gives()) {
+            if (!turn.plain() && network.converted(i) > (long) network.state().turnsLow[i] * turn.conversion().gives()) {
                 return i;
             }
         }

@@ -70,7 +70,7 @@ final class State {
         return other;
     }
 
-    /** Whether what must be built can be built at all, and what must be worked over is there. */
+    /** Whether what must be built can be built at all. Whether what must be worked over is there, the flow tells. */
     boolean possible(Instance of) {
         for (Lump lump : of.lumps()) {
             long frames = 0;
@@ -87,12 +87,6 @@ final class State {
                 built += (long) low[w] * room.weights()[w];
             }
             if (built > room.most()) {
-                return false;
-            }
-        }
-        long[] taken = taken(of);
-        for (int t = 0; t < taken.length; t++) {
-            if (taken[t] > of.known()[t] + of.guessed()[t]) {
                 return false;
             }
         }

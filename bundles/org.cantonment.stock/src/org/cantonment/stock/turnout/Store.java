@@ -1,5 +1,6 @@
 package org.cantonment.stock.turnout;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +13,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.Catalogue;
-import org.cantonment.stock.likeness.Accepted;
 import org.cantonment.stock.likeness.Allowance;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Frames;
@@ -32,6 +32,7 @@ final class Store {
     private final List<Id> types;
     private final Map<Id, Integer> numbers = new HashMap<>();
     private final Stack[] stacks;
+    private final Map<Id, int[]> meant = new ConcurrentHashMap<>();
     private final Map<Asked, Taker> takers = new ConcurrentHashMap<>();
     private final Map<List<Object>, Integer> alike = new HashMap<>();
 
@@ -43,7 +44,7 @@ final class Store {
         supply.stacks().forEach(stack -> all.add(stack.what()));
         for (Frames frames : supply.frames()) {
             for (Way way : frames.ways()) {
-                all.addAll(way.gives().keySet());
+                all.addAll(way.yields().keySet());
             }
         }
         allowance.conversions().forEach(conversion -> {
@@ -87,29 +88,39 @@ final class Store {
     }
 
     private Taker make(Asked asked) {
-        Accepted accepted = allowance.accepted(catalogue, asked.anyOf(), asked.unit());
         TakerMaker maker = new TakerMaker();
-        accepted.types().forEach((type, truth) -> direct(maker, type, truth, -1));
-        accepted.standIns().forEach((line, may) -> {
-            if (allowance.standIns().get(line).percent().isEmpty()) {
-                may.forEach(type -> direct(maker, type, Truth.STAND_IN, line));
-            } else {
-                List<Integer> had = may.stream().map(numbers::get).filter(Objects::nonNull).toList();
-                if (!had.isEmpty()) {
-                    maker.share(new Taker.Share(line, had));
-                }
-            }
-        });
+        for (Id name : asked.anyOf()) {
+            maker.direct(meant(name), Truth.EXACT.ordinal(), -1);
+        }
+        for (Id name : asked.anyOf()) {
+            allowance.kindred(catalogue, name).ifPresent(family -> maker.direct(meant(family), Truth.KINDRED.ordinal(), -1));
+        }
+        if (!allowance.plain()) {
+            standIns(asked, maker);
+        }
         Taker taker = maker.make();
         synchronized (alike) {
             return taker.numbered(alike.computeIfAbsent(taker.alike(), like -> alike.size()));
         }
     }
 
-    private void direct(TakerMaker maker, Id type, Truth truth, int line) {
-        Integer number = numbers.get(type);
-        if (number != null) {
-            maker.direct(number, truth.ordinal(), line);
-        }
+    private void standIns(Asked asked, TakerMaker maker) {
+        allowance.accepted(catalogue, asked.anyOf(), asked.unit()).standIns().forEach((line, may) -> {
+            int[] had = numbers(may);
+            if (allowance.standIns().get(line).percent().isEmpty()) {
+                maker.direct(had, Truth.STAND_IN.ordinal(), line);
+            } else if (had.length > 0) {
+                maker.share(new Taker.Share(line, Arrays.stream(had).boxed().toList()));
+            }
+        });
+    }
+
+    /** What a name means of what is in the store. */
+    private int[] meant(Id name) {
+        return meant.computeIfAbsent(name, id -> numbers(catalogue.meant(id)));
+    }
+
+    private int[] numbers(Set<Id> some) {
+        return some.stream().map(numbers::get).filter(Objects::nonNull).mapToInt(Integer::intValue).sorted().toArray();
     }
 }

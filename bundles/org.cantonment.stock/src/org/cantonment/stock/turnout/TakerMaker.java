@@ -7,23 +7,34 @@ import java.util.List;
 /** Gathers what may fill a need; a type that may stand there in several ways stands in the one that was told first. */
 final class TakerMaker {
 
-    private int[] types = new int[16];
-    private int[] tiers = new int[16];
-    private int[] lines = new int[16];
-    private int size;
-    private boolean inOrder = true;
+    private int[] types = new int[0];
+    private int[] tiers = new int[0];
+    private int[] lines = new int[0];
     private final List<Taker.Share> shares = new ArrayList<>();
 
-    void direct(int type, int tier, int line) {
-        if (size == types.length) {
-            types = Arrays.copyOf(types, 2 * size);
-            tiers = Arrays.copyOf(tiers, 2 * size);
-            lines = Arrays.copyOf(lines, 2 * size);
+    /** @param more types in order */
+    void direct(int[] more, int tier, int line) {
+        int most = types.length + more.length;
+        int[] allTypes = new int[most];
+        int[] allTiers = new int[most];
+        int[] allLines = new int[most];
+        int size = 0;
+        for (int had = 0, i = 0; had < types.length || i < more.length; size++) {
+            if (had < types.length && (i == more.length || types[had] <= more[i])) {
+                allTypes[size] = types[had];
+                allTiers[size] = tiers[had];
+                allLines[size] = lines[had];
+                i += i < more.length && types[had] == more[i] ? 1 : 0;
+                had++;
+            } else {
+                allTypes[size] = more[i++];
+                allTiers[size] = tier;
+                allLines[size] = line;
+            }
         }
-        inOrder &= size == 0 || types[size - 1] < type;
-        types[size] = type;
-        tiers[size] = tier;
-        lines[size++] = line;
+        types = size == most ? allTypes : Arrays.copyOf(allTypes, size);
+        tiers = size == most ? allTiers : Arrays.copyOf(allTiers, size);
+        lines = size == most ? allLines : Arrays.copyOf(allLines, size);
     }
 
     void share(Taker.Share share) {
@@ -32,31 +43,6 @@ final class TakerMaker {
 
     /** The taker, its types in order; its number is not told yet. */
     Taker make() {
-        if (!inOrder) {
-            order();
-        }
-        return new Taker(-1, Arrays.copyOf(types, size), Arrays.copyOf(tiers, size), Arrays.copyOf(lines, size),
-                List.copyOf(shares));
-    }
-
-    private void order() {
-        long[] order = new long[size];
-        for (int i = 0; i < size; i++) {
-            order[i] = ((long) types[i] << Integer.SIZE) + i;
-        }
-        Arrays.sort(order);
-        TakerMaker ordered = new TakerMaker();
-        int last = -1;
-        for (long one : order) {
-            int i = (int) one;
-            if (types[i] != last) {
-                last = types[i];
-                ordered.direct(last, tiers[i], lines[i]);
-            }
-        }
-        types = ordered.types;
-        tiers = ordered.tiers;
-        lines = ordered.lines;
-        size = ordered.size;
+        return new Taker(-1, types, tiers, lines, List.copyOf(shares));
     }
 }

@@ -75,7 +75,7 @@ public final class ErasView extends AnswerView {
             show(Shown.nothing(file, "Looking into " + file.getName() + "\u2026"));
             looking(true);
         }
-        source.ask(file);
+        source.about(file);
     }
 
     private void show(Shown newer) {

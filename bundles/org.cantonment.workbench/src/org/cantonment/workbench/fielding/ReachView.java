@@ -9,9 +9,6 @@ import org.cantonment.desk.reach.ReachLook;
 import org.cantonment.desk.reach.ReachRows;
 import org.cantonment.domain.campaign.Player;
 import org.cantonment.domain.common.CancelToken;
-import org.cantonment.domain.common.Id;
-import org.cantonment.domain.force.ForceList;
-import org.cantonment.domain.shelf.Shelf;
 import org.cantonment.workbench.answers.BookAnswer;
 import org.cantonment.workbench.answers.BookAnswer.Aside;
 import org.cantonment.workbench.answers.BookView;
@@ -44,10 +41,7 @@ public final class ReachView extends BookView {
 
     @Override
     protected BookAnswer answer(Meanings meanings, Object book, CancelToken cancel, Consumer<BookAnswer> meanwhile) {
-        Optional<Id> whose = book instanceof ForceList list ? list.player()
-                : book instanceof Shelf shelf ? shelf.owners().stream().findFirst() : Optional.empty();
-        Optional<Player> player = whose.flatMap(id -> meanings.campaignOf(id).stream()
-                .flatMap(campaign -> campaign.players().stream()).filter(one -> one.id().equals(id)).findFirst());
+        Optional<Player> player = meanings.owner(book);
         if (player.isEmpty()) {
             return BookAnswer.nothing(NOTHING);
         }

@@ -62,7 +62,7 @@ public final class BuyingView extends AnswerView {
     private void wished() {
         if (source != null) {
             Optional<Wish> wish = bar.wish();
-            wish.ifPresentOrElse(source::ask, () -> line().say("A day is written like 2031-04-15."));
+            wish.ifPresentOrElse(source::want, () -> line().say("A day is written like 2031-04-15."));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.force.Requirement;
+import org.cantonment.domain.range.Bits;
 import org.cantonment.domain.range.Box;
 import org.cantonment.domain.range.Build;
 import org.cantonment.domain.range.Cap;
@@ -41,6 +42,8 @@ import org.joda.money.Money;
 
 /** Errands drawn from a seed. */
 public final class Errands {
+
+    private static final Id BITS = id("Bits");
 
     private final Random random;
     private final boolean small;
@@ -88,7 +91,7 @@ public final class Errands {
             all.add(list(l));
         }
         Range range = new Range(Id.of("Works"), "", Optional.of(CurrencyUnit.EUR), families, pieces, parts, List.of(),
-                List.of(), boxes, sellers, List.of());
+                List.of(new Bits(BITS, "", List.of())), boxes, sellers, List.of());
         return new Errand(range, new Shelf(Id.of("Shelf"), false, List.of(), Optional.empty(), Optional.empty(), holdings,
                 List.of(), List.of(), List.of()), all, new Likeness(Id.of("Card"), "", facts, List.of()));
     }
@@ -129,7 +132,8 @@ public final class Errands {
             if (small && random.nextInt(6) == 0) {
                 gives.add(some(1, type()));
             }
-            builds.add(new Build(part.line(w), gives, List.of()));
+            List<Content> leaves = small && random.nextInt(3) == 0 ? List.of(some(1 + random.nextInt(2), BITS)) : List.of();
+            builds.add(new Build(part.line(w), gives, leaves));
         }
         Fixing fixing = small && random.nextInt(5) == 0 ? Fixing.LOOSE_BETWEEN_GAMES : Fixing.GLUED;
         parts.add(new Part(part, "", fixing, builds, List.of(), List.of()));
@@ -190,9 +194,16 @@ public final class Errands {
             OptionalInt share = random.nextInt(3) == 0 ? OptionalInt.of(10 + random.nextInt(60)) : OptionalInt.empty();
             facts.add(new Stands(id("Card").line(10 + i), List.of(type()), List.of(type()), share, false, Validity.ALWAYS));
         }
-        Id spare = type();
-        if (random.nextInt(4) == 0 && !comesLoose(spare)) {
-            facts.add(new Turns(id("Card").line(20), List.of(some(1 + random.nextInt(2), spare)), some(1, type()),
+        for (int i = 0; i < random.nextInt(3); i++) {
+            List<Content> from = new ArrayList<>();
+            int kind = random.nextInt(4);
+            if (kind > 0) {
+                from.add(some(1 + random.nextInt(2), type()));
+            }
+            if (kind < 2) {
+                from.add(some(1 + random.nextInt(2), BITS));
+            }
+            facts.add(new Turns(id("Card").line(20 + i), from, some(1, type()),
                     random.nextBoolean() ? OptionalInt.of(1 + random.nextInt(3)) : OptionalInt.empty(), Validity.ALWAYS));
         }
         if (random.nextInt(5) == 0) {
@@ -200,17 +211,11 @@ public final class Errands {
         }
     }
 
-    /** What comes loose between games is here a piece only while a list stands, and so is not worked over. */
-    private boolean comesLoose(Id type) {
-        return parts.stream().filter(part -> part.fixing() != Fixing.GLUED).flatMap(part -> part.builds().stream())
-                .flatMap(build -> build.gives().stream()).anyMatch(gives -> gives.what().equals(type));
-    }
-
     private void own() {
         Id shelf = Id.of("Shelf");
         for (int i = 0; i < (small ? random.nextInt(4) : pieces.size() / 5); i++) {
             boolean part = !parts.isEmpty() && random.nextInt(3) == 0;
-            Id what = part ? parts.get(random.nextInt(parts.size())).id() : type();
+            Id what = part ? parts.get(random.nextInt(parts.size())).id() : small && random.nextInt(8) == 0 ? BITS : type();
             holdings.add(new Holding(shelf.line(i + 1), Certainty.KNOWN, 1 + random.nextInt(3), what, List.of(),
                     Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
                     List.of()));

@@ -79,6 +79,7 @@ public final class NaiveModel {
             supply.put(piece.id(), LinearExpr.newBuilder());
             piece.family().ifPresent(family -> familyOf.put(piece.id(), family));
         }
+        errand.range().bits().forEach(bits -> supply.put(bits.id(), LinearExpr.newBuilder()));
         for (Family family : errand.range().families()) {
             family.parent().ifPresent(parent -> familyOf.put(family.id(), parent));
         }
@@ -213,6 +214,10 @@ public final class NaiveModel {
             for (Build build : part.builds()) {
                 IntVar times = model.newIntVar(0, 400, build.id() + "");
                 used.add(times);
+                for (Content left : build.leaves()) {
+                    (anew ? perList.get(l).computeIfAbsent(left.what(), id -> LinearExpr.newBuilder())
+                            : supply.get(left.what())).addTerm(times, left.count());
+                }
                 for (Content gives : build.gives()) {
                     (anew ? perList.get(l).computeIfAbsent(gives.what(), id -> LinearExpr.newBuilder())
                             : supply.get(gives.what())).addTerm(times, gives.count());
@@ -290,6 +295,7 @@ public final class NaiveModel {
                     IntVar stands = model.newIntVar(0, need.count(), "converted");
                     filled.add(stands);
                     converted.computeIfAbsent(turn, one -> LinearExpr.newBuilder()).add(stands);
+                    exactly.computeIfAbsent(turn.to().what(), id -> LinearExpr.newBuilder()).add(stands);
                 }
             }
             model.addGreaterOrEqual(filled, need.count());
