@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Plan;
@@ -21,6 +22,7 @@ import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
  * Chooses among composed lists. Where there are few, all are asked about together. Where there are many, the foremost list of
@@ -45,6 +47,7 @@ final class Chooser {
     private final TreeMap<Integer, List<Target>> choices = new TreeMap<>();
     private final List<Target> given = new ArrayList<>();
     private final Map<Id, Map<Id, Integer>> needs = new HashMap<>();
+    private final Map<Set<Id>, Money> floors = new HashMap<>();
     private final Guide guide;
 
     /**
@@ -126,7 +129,8 @@ final class Chooser {
                     for (Target one : promising(stage, others, best.get(stage))) {
                         Map<Integer, Target> tried = new TreeMap<>(others);
                         tried.put(stage, one);
-                        Optional<Plan> next = stages.once(with(tried), STAGE).plan();
+                        Optional<Plan> next = floor(tried).isGreaterThan(plan.total()) ? Optional.empty()
+                                : stages.once(with(tried), STAGE).plan();
                         if (next.isPresent() && better(next.get(), plan)) {
                             plan = next.get();
                             best.put(stage, one);
@@ -141,8 +145,13 @@ final class Chooser {
 
     /** Whether another list of a stage could make it cheaper: not where the others alone cost as much. */
     private boolean matters(Map<Integer, Target> others, Plan plan) {
-        return plan.total().isPositive() && stages.once(with(others), STAGE).bound()
-                .filter(bound -> !bound.isLessThan(plan.total())).isEmpty();
+        return plan.total().isPositive() && floor(others).isLessThan(plan.total());
+    }
+
+    /** What these cost at the least. */
+    private Money floor(Map<Integer, Target> some) {
+        return floors.computeIfAbsent(some.values().stream().map(Target::id).collect(Collectors.toSet()), key ->
+                stages.floor(with(some), STAGE));
     }
 
     /** Lists of a stage that need least beyond what is there and what the others need, by about what that costs. */

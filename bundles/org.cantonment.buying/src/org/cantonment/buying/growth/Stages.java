@@ -46,6 +46,9 @@ final class Stages {
 
     private static final Limits EARLY = new Limits(4_000, 5_000);
 
+    /** More than anything costs. */
+    private static final long UNHEARD = Long.MAX_VALUE / 4;
+
     private final Question question;
     private final CurrencyUnit currency;
     private final CancelToken cancel;
@@ -147,11 +150,20 @@ final class Stages {
 
     /** All of it bought at once, with no end of money and time. */
     Answer once(List<Target> targets, Limits limits) {
+        return Planner.plan(now(targets), currency, limits, cancel, progress);
+    }
+
+    /** What all of it costs at the least if it is bought at once, as far as that is known after so much work. */
+    Money floor(List<Target> targets, Limits limits) {
+        Outcome outcome = Solver.solve(new Formulation(now(targets)).programme(), limits, cancel, Progress.SILENT);
+        return Money.ofMinor(currency, outcome.state() == Outcome.State.IMPOSSIBLE ? UNHEARD : Math.max(0, outcome.bound()));
+    }
+
+    private Question now(List<Target> targets) {
         List<Target> now = targets.stream().map(one -> new Target(one.id(), one.title(), one.person(), 0, one.needs(),
                 one.allowance(), one.choice().map(choice -> new Target.Choice(choice.of(), choice.points(), Optional.empty()))))
                 .toList();
-        return Planner.plan(new Question(market, shelves, now, List.of(Stage.OPEN), false,
-                question.atLeast()), currency, limits, cancel, progress);
+        return new Question(market, shelves, now, List.of(Stage.OPEN), false, question.atLeast());
     }
 
     /** How little a list by itself is at the bench, whatever it costs; empty if that was not found. */

@@ -1,5 +1,6 @@
 package org.cantonment.desk.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,17 +35,19 @@ final class GrowCommand {
         }
         Terms terms = new Terms(shopping.several("--rounds").stream().map(Plain::line).toList(), budgets, call.has("--saved"),
                 call.has("--compose"), least, call.value("--bench").map(Plain::line));
-        return ShoppingCall.telling(() -> ask(terms));
+        Optional<Path> lists = call.value("--write").map(new Paths(terminal)::folder);
+        return ShoppingCall.telling(() -> ask(terms, lists));
     }
 
-    private int ask(Terms terms) throws Unclear {
+    private int ask(Terms terms, Optional<Path> lists) throws Unclear {
         Player player = shopping.player(call.paths().get(0));
         Shops shops = Shops.of(shopping.meanings(), Optional.of(player.id()), shopping.errand());
         try (Stopping stopping = Stopping.after(Numbers.from(call, "--seconds", 0))) {
             GrowAnswer answer = Growing.of(shopping.meanings(), player, terms, shops, stopping, new SlowProgress(terminal));
             GrowText text = new GrowText(answer);
             shopping.answer(text.lines(), text.reply(), () -> new GrowJson(answer).write());
-            return answer.complete() ? Exit.FINE : Exit.BREACH;
+            boolean written = lists.isEmpty() || new ListFiles(terminal, lists.get()).write(answer, player);
+            return answer.complete() && written ? Exit.FINE : Exit.BREACH;
         }
     }
 }

@@ -51,6 +51,7 @@ final class ShoppingWords {
         spec.addOption(Words.flag("--compose", "Compose lists even for rounds that have one; else only for those that have"
                 + " none."));
         spec.addOption(Words.value("--least", "PERCENT", "A composed list uses at least so much of its limit; else 50."));
+        spec.addOption(Words.value("--write", "FOLDER", "Write each composed list into a new file of this folder."));
         sellers(spec);
         forms(spec, "grow");
         return spec.addPositional(Words.one("0", "PLAYER", "A player, by name or id.")).addPositional(folder());

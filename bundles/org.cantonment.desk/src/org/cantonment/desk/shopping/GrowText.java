@@ -140,7 +140,8 @@ public final class GrowText {
         if (growth.shortfall().isPresent()) {
             lines.add(shortfall(growth.shortfall().get()));
         } else if (growth.answer().impossible()) {
-            lines.add("There is no plan.");
+            lines.add(growth.lists() == Growth.Lists.GIVEN ? "There is no plan." : "There is no plan with the lists that were tried"
+                    + " for the rounds whose lists are composed; with others there may be one.");
             growth.answer().findings().stream().filter(one -> !one.code().equals(Shops.NO_RATE)).map(Finding::message).distinct().forEach(lines::add);
         } else {
             lines.add("Stopped before a plan was found" + growth.answer().bound().map(bound -> "; nothing costs less than "
@@ -153,7 +154,8 @@ public final class GrowText {
     public String shortfall(Shortfall shortfall) {
         int round = answer.steps().get(shortfall.stage()).round();
         String sums = " (" + Amounts.text(shortfall.needed()) + " is needed, " + Amounts.text(shortfall.available())
-                + " is there at the most).";
+                + " is there at the most)." + (answer.growth().lists() == Growth.Lists.GIVEN ? "" : " That is said of the lists that"
+                        + " were tried for the rounds whose lists are composed; others may cost less.");
         return shortfall.settled() ? "No plan: round " + round + " is short " + Cash.text(shortfall.missing()) + sums
                 : "No plan: all rounds until round " + round + " together are short " + Cash.text(shortfall.missing())
                         + " at the least" + sums;
