@@ -14,6 +14,7 @@ import java.util.TreeSet;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Titled;
+import org.cantonment.domain.range.Bits;
 import org.cantonment.domain.range.Box;
 import org.cantonment.domain.range.Family;
 import org.cantonment.domain.range.Part;
@@ -115,6 +116,11 @@ public final class Catalogue {
     /** Whether the books name it at all. */
     public boolean knows(Id id) {
         return things.containsKey(id);
+    }
+
+    /** Whether it is bits, which stand nowhere by themselves. */
+    public boolean isBits(Id id) {
+        return things.get(id) instanceof Bits;
     }
 
     /** Whether it is an item of a rule set, which no shelf holds. */

@@ -31,6 +31,8 @@ public record Building(Id part, Id build, Fixing fixing, int count, int newly, i
 
     /** As many as both; the other must be of the same part, build, stage and person. */
     Building plus(Building other) {
-        return new Building(part, build, fixing, count + other.count, newly + other.newly, stage, person, gives);
+        Map<Id, Integer> both = new TreeMap<>(gives);
+        other.gives.forEach((type, each) -> both.merge(type, each, Math::max));
+        return new Building(part, build, fixing, count + other.count, newly + other.newly, stage, person, both);
     }
 }

@@ -9,19 +9,22 @@ import java.util.TreeMap;
 import org.cantonment.buying.formulate.Shares;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
 
-/** What is bought and stands nowhere: of each type as many as were bought, but no more than there are beside those in use. */
+/** What is bought and stands nowhere, bits aside: of each type as many as were bought, but no more than there are beside those in use. */
 final class Leftovers {
 
+    private final Catalogue catalogue;
     private final Shares shares;
     private final Supply shelf;
     private final List<Purchase> purchases;
     private final Map<Id, Integer> left = new TreeMap<>();
 
-    Leftovers(Shares shares, Supply shelf, List<Purchase> purchases) {
+    Leftovers(Catalogue catalogue, Shares shares, Supply shelf, List<Purchase> purchases) {
+        this.catalogue = catalogue;
         this.shares = shares;
         this.shelf = shelf;
         this.purchases = purchases;
@@ -63,7 +66,7 @@ final class Leftovers {
 
     private void add(Id what, int bought, Map<Id, Integer> own, Map<Id, Integer> used) {
         int count = Math.min(bought, bought + own.getOrDefault(what, 0) - used.getOrDefault(what, 0));
-        if (count > 0) {
+        if (count > 0 && !catalogue.isBits(shares.plain(what))) {
             left.merge(shares.plain(what), count, Integer::sum);
         }
     }

@@ -81,7 +81,8 @@ final class PlanReader {
                 formulation.plainBuilds(values), fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen));
         List<Work> work = labour.with(formulation.work(values), fielding.alone());
         checkParts(purchases, buildings);
-        List<Leftover> left = new Leftovers(shares, shelf, purchases).of(fielding.used(), chosen, buildings, fielding.alone());
+        List<Leftover> left = new Leftovers(question.market().catalogue(), shares, shelf, purchases).of(fielding.used(), chosen,
+                buildings, fielding.alone());
         return new Plan(purchases, orders, plain(buildings), fielding.alone().stream().map(this::plain).toList(), conversions(),
                 work, fielding.fielded(), fielding.turnouts(), left, total, false, false, Money.zero(currency));
     }
@@ -158,13 +159,16 @@ final class PlanReader {
         });
     }
 
-    /** The builds by plain names, with whom each is for. */
+    /** The builds by plain names, with whom each is for; those that differ only in where the part came from are one. */
     private List<Building> plain(List<Building> buildings) {
-        return buildings.stream().map(one -> {
+        Map<List<Object>, Building> all = new LinkedHashMap<>();
+        for (Building one : buildings) {
             Map<Id, Integer> gives = new TreeMap<>();
             one.gives().forEach((type, count) -> gives.put(shares.plain(type), count));
-            return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.newly(), one.stage(),
+            Building plain = new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.newly(), one.stage(),
                     shares.person(one.build()), gives);
-        }).toList();
+            all.merge(List.of(plain.part(), plain.build(), plain.fixing(), plain.stage(), plain.person()), plain, Building::plus);
+        }
+        return List.copyOf(all.values());
     }
 }
