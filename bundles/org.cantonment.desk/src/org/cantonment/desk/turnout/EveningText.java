@@ -32,8 +32,9 @@ public final class EveningText {
     public String heading() {
         int lenders = answer.evening().lenders().size();
         String lent = lenders == 0 ? "nobody need lend anything" : lenders == 1 ? "one lends" : lenders + " lend";
+        String lists = answer.lists().size() == 1 ? "the one list" : "all " + answer.lists().size() + " lists";
         return answer.session() + " of round " + answer.round() + ": " + (answer.evening().lacking() == 0
-                ? "all " + answer.lists().size() + " lists can be played, " : answer.evening().lacking()
+                ? lists + " can be played, " : answer.evening().lacking()
                         + (answer.evening().lacking() == 1 ? " piece is short, " : " pieces are short, ")) + lent + '.';
     }
 

@@ -129,9 +129,10 @@ public final class TurnoutText {
         return lines;
     }
 
-    /** "2 Carrier frame as 3 Carrier, glued for good". */
+    /** "2 Carrier frame, each as 3 Carrier, glued for good". */
     public String build(Build build) {
-        return build.frames() + " " + answer.name(build.part()) + " as " + answer.name(build.build())
+        return build.frames() + " " + answer.name(build.part()) + (build.frames() == 1 ? " as " : ", each as ")
+                + answer.name(build.build())
                 + (build.rebuilt() ? ", built anew" : "") + (build.fixing() == Fixing.GLUED ? ", glued for good" : "");
     }
 
