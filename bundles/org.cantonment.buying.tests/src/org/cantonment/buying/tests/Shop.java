@@ -116,6 +116,19 @@ final class Shop {
         return this;
     }
 
+    /** Each way as "3 Foot", or as "3 Foot in 40" with its own minutes; minutes below 0 for a part that does not say. */
+    Shop timed(String name, Fixing fixing, int minutes, String... ways) {
+        List<Build> builds = new ArrayList<>();
+        for (String way : ways) {
+            String[] words = way.split(" in ");
+            builds.add(new Build(id(name).line(builds.size() + 1), contents(words[0]), List.of(),
+                    words.length > 1 ? OptionalInt.of(Integer.parseInt(words[1])) : OptionalInt.empty()));
+        }
+        parts.add(new Part(id(name), "", fixing, builds, List.of(), minutes < 0 ? OptionalInt.empty() : OptionalInt.of(minutes),
+                List.of()));
+        return this;
+    }
+
     Shop part(String name, String... ways) {
         return part(name, Fixing.GLUED, ways);
     }

@@ -32,8 +32,11 @@ final class Builds {
     private final ProgrammeMaker maker;
     /** By pool, way, and stage or target. */
     private final int[][][] columns;
+    private final BenchRows bench;
 
-    Builds(Question question, Stores stores, Purchases purchases, List<Wants> wants, ProgrammeMaker maker) {
+    /** @param helped the stage that may have more than its time at the bench; {@link Formulation#NONE} for none */
+    Builds(Question question, Stores stores, Purchases purchases, List<Wants> wants, BuildTimes times, int helped,
+            ProgrammeMaker maker) {
         this.question = question;
         this.stores = stores;
         this.purchases = purchases;
@@ -43,10 +46,9 @@ final class Builds {
         for (int p = 0; p < columns.length; p++) {
             lay(p, stores.pools().get(p));
         }
-        for (int s = 0; s < question.stages().size(); s++) {
-            if (question.stages().get(s).bench().isPresent()) {
-                bench(s, question.stages().get(s).bench().getAsInt());
-            }
+        bench = new BenchRows(question, stores.pools(), purchases, wants, columns, times, maker);
+        if (question.benched()) {
+            bench.add(helped);
         }
         for (int r = 0; r < stores.rooms().size(); r++) {
             cap(r, stores.rooms().get(r));
@@ -90,19 +92,9 @@ final class Builds {
         }
     }
 
-    /** What is kept or given away as it is takes no time, and what comes loose between games is counted by nobody. */
-    private void bench(int stage, int most) {
-        Sum built = new Sum();
-        for (int p = 0; p < columns.length; p++) {
-            Pool pool = stores.pools().get(p);
-            boolean part = question.market().catalogue().part(pool.part()).isPresent();
-            for (int w = 0; part && !anew(pool) && w < columns[p].length; w++) {
-                if (!pool.ways().get(w).build().equals(pool.part())) {
-                    built.add(1, columns[p][w][stage]);
-                }
-            }
-        }
-        maker.atMost(built, most);
+    /** What is built at the bench. */
+    BenchRows bench() {
+        return bench;
     }
 
     /** Where a pool under the cap is built anew for each target, the cap holds for each target, else for each stage. */
@@ -204,7 +196,7 @@ final class Builds {
             Pool pool = stores.pools().get(p);
             Sum parts = new Sum();
             purchases.addParts(pool, stage, parts);
-            int count = (int) Math.min(Purchases.MANY, parts.value(values) + pool.own());
+            int count = (int) Math.min(Purchases.MANY, bench.built(p, stage, values).orElse(parts.value(values) + pool.own()));
             if (anew(pool) && count > 0) {
                 places.put(p, loose.size());
                 loose.add(new Frames(pool.part(), count, false, pool.ways(), -1, pool.fixing()));
@@ -238,9 +230,9 @@ final class Builds {
         return (int) Math.max(0, Math.min(Purchases.MANY, (left.value(values) + room.own()) * Math.max(1, room.weight())));
     }
 
-    /** The columns of what is built and not taken apart after one target. */
+    /** The columns of what is built and not taken apart after one target, and of whatever is work where that counts. */
     Set<Integer> lasting() {
-        Set<Integer> lasting = new TreeSet<>();
+        Set<Integer> lasting = new TreeSet<>(bench.counted());
         for (int p = 0; p < columns.length; p++) {
             Pool pool = stores.pools().get(p);
             for (int w = 0; !anew(pool) && w < columns[p].length; w++) {

@@ -16,6 +16,7 @@ import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
+import org.cantonment.buying.plan.Work;
 import org.cantonment.buying.solve.Preference;
 import org.cantonment.buying.solve.Programme;
 import org.cantonment.buying.solve.ProgrammeMaker;
@@ -71,7 +72,16 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public Formulation(Question question, int helped, OptionalLong total, CancelToken cancel) {
-        this(question, Optional.empty(), Optional.empty(), helped, total, cancel);
+        this(question, Optional.empty(), Optional.empty(), helped, NONE, total, cancel);
+    }
+
+    /**
+     * The programme that asks for as little time as can be at the bench of one stage, beyond what it has.
+     *
+     * @throws Cancelled if the token says so
+     */
+    public static Formulation atTheBench(Question question, int helped, CancelToken cancel) {
+        return new Formulation(question, Optional.empty(), Optional.empty(), NONE, helped, OptionalLong.empty(), cancel);
     }
 
     /**
@@ -81,7 +91,7 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public Formulation(Question question, Sought sought, CancelToken cancel) {
-        this(question, Optional.of(sought), Optional.empty(), -1, OptionalLong.empty(), cancel);
+        this(question, Optional.of(sought), Optional.empty(), NONE, NONE, OptionalLong.empty(), cancel);
     }
 
     /**
@@ -91,11 +101,11 @@ public final class Formulation {
      * @throws Cancelled if the token says so
      */
     public static Formulation settled(Question question, List<Purchase> bought, CancelToken cancel) {
-        return new Formulation(question, Optional.empty(), Optional.of(bought), -1, OptionalLong.empty(), cancel);
+        return new Formulation(question, Optional.empty(), Optional.of(bought), NONE, NONE, OptionalLong.empty(), cancel);
     }
 
     private Formulation(Question question, Optional<Sought> sought, Optional<List<Purchase>> bought, int helped,
-            OptionalLong total, CancelToken cancel) {
+            int busy, OptionalLong total, CancelToken cancel) {
         this.question = question;
         maker = sought.map(Sought::begun).map(ProgrammeMaker::new).orElseGet(ProgrammeMaker::new);
         shares = new Shares(question.shelves().size());
@@ -107,10 +117,11 @@ public final class Formulation {
             wants.add(one);
             needed.addAll(one.types());
         }
+        BuildTimes times = new BuildTimes(question.market().catalogue(), shares);
         stores = new Stores(needed, taken(), shares.shelves(question.shelves()), shared,
-                question.stages().stream().anyMatch(stage -> stage.bench().isPresent()), cancel);
+                question.benched() ? Optional.of(times) : Optional.empty(), cancel);
         purchases = new Purchases(question, wares, stores, wants, maker, cancel);
-        builds = new Builds(question, stores, purchases, wants, maker);
+        builds = new Builds(question, stores, purchases, wants, times, busy, maker);
         choices = new Choices(question.targets(), maker);
         convert();
         demands = sought.map(one -> new Demands(one, wants.get(0), maker));
@@ -127,7 +138,8 @@ public final class Formulation {
         }
         int more = purchases.settle(helped, cancel);
         total.ifPresent(most -> maker.atMost(purchases.total(), most));
-        programme = helped < 0 ? maker.make() : maker.make(more);
+        int costly = busy < 0 ? more : builds.bench().more();
+        programme = costly < 0 ? maker.make() : maker.make(costly);
     }
 
     private void hall(CancelToken cancel) {
@@ -264,35 +276,9 @@ public final class Formulation {
         return wares;
     }
 
-    /**
-     * Among plans of the same cost: the fewest pieces bought, then the most points used where lists are chosen, then the
-     * fewest boxes, then nothing sooner than it is wanted, then by code.
-     */
+    /** Which of several plans of the same cost is liked best. */
     public Preference preference() {
-        long[] pieces = new long[programme.columns().size()];
-        long[] boxes = new long[pieces.length];
-        long[] early = new long[pieces.length];
-        List<Integer> order = new ArrayList<>();
-        for (int w = 0; w < wares.size(); w++) {
-            int[] columns = purchases.columns(w);
-            for (int s = 0; s < columns.length && columns[s] != NONE; s++) {
-                pieces[columns[s]] = wares.get(w).pieces();
-                boxes[columns[s]] = wares.get(w).boxes();
-                early[columns[s]] = (long) wares.get(w).boxes() * (columns.length - 1 - s);
-                order.add(columns[s]);
-            }
-        }
-        List<long[]> tiers = new ArrayList<>(List.of(pieces));
-        if (question.targets().stream().anyMatch(target -> target.choice().isPresent())) {
-            long[] unused = new long[pieces.length];
-            choices.weigh(unused);
-            tiers.add(unused);
-        }
-        tiers.add(boxes);
-        if (question.stages().size() > 1) {
-            tiers.add(early);
-        }
-        return new Preference(tiers, order.stream().mapToInt(Integer::intValue).toArray());
+        return new Tiers(question, wares, purchases, choices, builds.bench()).of(programme.columns().size());
     }
 
     /** How many purchases of each ware in each stage. */
@@ -338,6 +324,11 @@ public final class Formulation {
             }
         }
         return shares.plain(counts, question.targets().get(target).person());
+    }
+
+    /** What is built in each stage, but for the parts that no choice is made for. */
+    public List<Work> work(long[] values) {
+        return builds.bench().read(values);
     }
 
     /** The ways to build parts that no choice is made for, with how many parts there are. */

@@ -13,13 +13,16 @@ import org.cantonment.stock.supply.Way;
  * @param ways those worth considering, with what they give of what is needed
  * @param own how many lie on the shelf
  * @param bought how many each ware brings, by the number of the ware
+ * @param ready how many of those on the shelf are built already so that they can be rebuilt, by the line that says how
  * @param room caps over what is built from them and perhaps from others, by number
  */
-record Pool(Id part, Fixing fixing, List<Way> ways, int own, Map<Integer, Integer> bought, List<Integer> room) {
+record Pool(Id part, Fixing fixing, List<Way> ways, int own, Map<Integer, Integer> bought,
+        Map<Id, Integer> ready, List<Integer> room) {
 
     Pool {
         ways = List.copyOf(ways);
         bought = Map.copyOf(bought);
+        ready = Map.copyOf(ready);
         room = List.copyOf(room);
     }
 }

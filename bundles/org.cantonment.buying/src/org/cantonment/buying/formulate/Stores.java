@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -27,6 +28,7 @@ final class Stores {
 
     private final Set<Id> needed;
     private final Set<Id> taken;
+    private final Optional<BuildTimes> times;
     private final Map<Id, Integer> own = new HashMap<>();
     private final List<Map<Id, Integer>> direct = new ArrayList<>();
     private final Map<Kind, Pool> shared = new LinkedHashMap<>();
@@ -38,12 +40,13 @@ final class Stores {
 
     /**
      * @param taken what conversions take
-     * @param counting whether each part that is built counts, even where it leaves no choice
+     * @param times how long parts take, where each part that is built counts, even if it leaves no choice
      * @throws org.cantonment.domain.common.Cancelled if the token says so
      */
-    Stores(Set<Id> needed, Set<Id> taken, Supply shelf, List<Ware> wares, boolean counting, CancelToken cancel) {
+    Stores(Set<Id> needed, Set<Id> taken, Supply shelf, List<Ware> wares, Optional<BuildTimes> times, CancelToken cancel) {
         this.needed = new HashSet<>(needed);
         this.taken = taken;
+        this.times = times;
         count(shelf, own);
         frames(shelf, -1);
         for (int w = 0; w < wares.size(); w++) {
@@ -53,7 +56,7 @@ final class Stores {
             direct.add(brings);
             frames(wares.get(w).load(), w);
         }
-        if (!counting) {
+        if (times.isEmpty()) {
             settle();
         }
         pools.addAll(shared.values());
@@ -90,7 +93,7 @@ final class Stores {
         for (int at = 0; at < supply.frames().size(); at++) {
             Frames one = supply.frames().get(at);
             List<Integer> under = capped.getOrDefault(at, List.of());
-            List<Way> ways = under.isEmpty() ? worthwhile(ways(one)) : ways(one);
+            List<Way> ways = under.isEmpty() ? worthwhile(one) : ways(one);
             if (ways.isEmpty()) {
                 continue;
             }
@@ -98,7 +101,9 @@ final class Stores {
             if (ware >= 0) {
                 bought.put(ware, one.count());
             }
-            Pool pool = new Pool(one.part(), one.fixing(), ways, ware < 0 ? one.count() : 0, bought, under);
+            Map<Id, Integer> ready = ware < 0 && one.built() >= 0
+                    ? Map.of(one.ways().get(one.built()).build(), one.count()) : Map.of();
+            Pool pool = new Pool(one.part(), one.fixing(), ways, ware < 0 ? one.count() : 0, bought, ready, under);
             if (under.isEmpty()) {
                 shared.merge(new Kind(one.part(), one.fixing(), ways), pool, Stores::together);
             } else {
@@ -110,7 +115,9 @@ final class Stores {
     private static Pool together(Pool one, Pool other) {
         Map<Integer, Integer> bought = new TreeMap<>(one.bought());
         other.bought().forEach((ware, count) -> bought.merge(ware, count, Integer::sum));
-        return new Pool(one.part(), one.fixing(), one.ways(), one.own() + other.own(), bought, List.of());
+        Map<Id, Integer> ready = new TreeMap<>(one.ready());
+        other.ready().forEach((build, count) -> ready.merge(build, count, Integer::sum));
+        return new Pool(one.part(), one.fixing(), one.ways(), one.own() + other.own(), bought, ready, List.of());
     }
 
     /** The number of the cap's room; -1 if it limits nothing that is needed. */
@@ -149,13 +156,16 @@ final class Stores {
         return ways;
     }
 
-    /** Ways cut down to what is needed, without those that another one betters. */
-    private List<Way> worthwhile(List<Way> all) {
+    /** Ways cut down to what is needed, without those that another one betters; what stands already may always stay. */
+    private List<Way> worthwhile(Frames frames) {
         List<Way> ways = new ArrayList<>();
-        for (Way way : all) {
+        Optional<Id> stands = frames.built() < 0 || times.isEmpty() ? Optional.empty()
+                : Optional.of(frames.ways().get(frames.built()).build());
+        for (Way way : ways(frames)) {
             Way less = cutDown(way);
-            if (!less.yields().isEmpty() && ways.stream().noneMatch(other -> betters(other, less))) {
-                ways.removeIf(other -> betters(less, other));
+            boolean stays = stands.filter(less.build()::equals).isPresent();
+            if (!less.yields().isEmpty() && (stays || ways.stream().noneMatch(other -> betters(frames.part(), other, less)))) {
+                ways.removeIf(other -> betters(frames.part(), less, other) && stands.filter(other.build()::equals).isEmpty());
                 ways.add(less);
             }
         }
@@ -173,9 +183,9 @@ final class Stores {
         return some;
     }
 
-    private static boolean betters(Way one, Way other) {
+    private boolean betters(Id part, Way one, Way other) {
         Map<Id, Integer> yields = one.yields();
-        return other.yields().entrySet().stream()
+        return times.filter(all -> !all.asSoon(part, one, other)).isEmpty() && other.yields().entrySet().stream()
                 .allMatch(least -> yields.getOrDefault(least.getKey(), 0) >= least.getValue());
     }
 

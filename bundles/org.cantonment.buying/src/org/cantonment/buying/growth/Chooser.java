@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Plan;
@@ -26,7 +27,8 @@ import org.joda.money.Money;
 /**
  * Chooses among composed lists. Where there are few, all are asked about together. Where there are many, the foremost list of
  * each stage makes a beginning; then one stage after the other is asked about, the lists of the others standing, until the
- * whole gets no cheaper. If what is chosen so does not fit the budgets, the lists are taken that cost least by themselves.
+ * whole gets no cheaper. If what is chosen so does not fit the budgets, the lists are taken that cost least by themselves, and
+ * if that does not fit the hours, those that are least work by themselves.
  */
 final class Chooser {
 
@@ -45,6 +47,7 @@ final class Chooser {
     private final TreeMap<Integer, List<Target>> choices = new TreeMap<>();
     private final List<Target> given = new ArrayList<>();
     private final Map<Id, Map<Id, Integer>> needs = new HashMap<>();
+    private final Map<Set<Id>, Money> floors = new HashMap<>();
     private final Guide guide;
 
     /**
@@ -85,6 +88,10 @@ final class Chooser {
             lists = with(chain(alone()));
             answer = fixed(lists);
         }
+        if (answer.plan().isEmpty() && question.benched() && !cancel.cancelled()) {
+            lists = with(chain(work()));
+            answer = fixed(lists);
+        }
         return new Chosen(answer, lists, false);
     }
 
@@ -122,7 +129,8 @@ final class Chooser {
                     for (Target one : promising(stage, others, best.get(stage))) {
                         Map<Integer, Target> tried = new TreeMap<>(others);
                         tried.put(stage, one);
-                        Optional<Plan> next = stages.once(with(tried), STAGE).plan();
+                        Optional<Plan> next = floor(tried).isGreaterThan(plan.total()) ? Optional.empty()
+                                : stages.once(with(tried), STAGE).plan();
                         if (next.isPresent() && better(next.get(), plan)) {
                             plan = next.get();
                             best.put(stage, one);
@@ -137,8 +145,13 @@ final class Chooser {
 
     /** Whether another list of a stage could make it cheaper: not where the others alone cost as much. */
     private boolean matters(Map<Integer, Target> others, Plan plan) {
-        return plan.total().isPositive() && stages.once(with(others), STAGE).bound()
-                .filter(bound -> !bound.isLessThan(plan.total())).isEmpty();
+        return plan.total().isPositive() && floor(others).isLessThan(plan.total());
+    }
+
+    /** What these cost at the least. */
+    private Money floor(Map<Integer, Target> some) {
+        return floors.computeIfAbsent(some.values().stream().map(Target::id).collect(Collectors.toSet()), key ->
+                stages.floor(with(some), STAGE));
     }
 
     /** Lists of a stage that need least beyond what is there and what the others need, by about what that costs. */
@@ -177,16 +190,24 @@ final class Chooser {
         return target.choice().orElseThrow().after().map(after -> after.contains(before.id())).orElse(true);
     }
 
-    /** What each list costs by itself. */
-    private Map<Id, Money> alone() {
-        Map<Id, Money> alone = new LinkedHashMap<>();
+    /** How little each list by itself is at the bench. */
+    private Map<Id, Long> work() {
+        Map<Id, Long> work = new LinkedHashMap<>();
+        choices.values().stream().flatMap(List::stream).forEach(target -> stages.work(target, STAGE)
+                .ifPresent(least -> work.put(target.id(), least)));
+        return work;
+    }
+
+    /** What each list costs by itself, in minor units. */
+    private Map<Id, Long> alone() {
+        Map<Id, Long> alone = new LinkedHashMap<>();
         choices.values().stream().flatMap(List::stream).forEach(target -> stages.once(List.of(target), STAGE).plan()
-                .ifPresent(plan -> alone.put(target.id(), plan.total())));
+                .ifPresent(plan -> alone.put(target.id(), plan.total().getAmountMinorLong())));
         return alone;
     }
 
     /** One list for each stage, each of which may follow the one before: the cheapest, or the foremost. */
-    private Map<Integer, Target> chain(Map<Id, Money> costs) {
+    private Map<Integer, Target> chain(Map<Id, Long> costs) {
         TreeMap<Integer, List<Target>> open = new TreeMap<>();
         Set<Id> before = new HashSet<>();
         for (Map.Entry<Integer, List<Target>> stage : choices.entrySet()) {
@@ -202,7 +223,7 @@ final class Chooser {
         for (int stage : open.descendingKeySet()) {
             Target next = chain.get(stage + 1);
             Comparator<Target> cheap = Comparator.comparing((Target one) -> costs.containsKey(one.id()) ? 0 : 1)
-                    .thenComparing(one -> costs.getOrDefault(one.id(), Money.zero(currency)));
+                    .thenComparing(one -> costs.getOrDefault(one.id(), 0L));
             open.get(stage).stream().filter(target -> next == null || mayFollow(next, target)).min(cheap)
                     .ifPresent(target -> chain.put(stage, target));
         }

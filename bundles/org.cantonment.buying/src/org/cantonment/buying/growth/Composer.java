@@ -97,12 +97,13 @@ public final class Composer {
             StageLists last = lists(briefs, briefs.size() - 1);
             last.find(List.of(), later, false);
             last.needed().forEach(later::put);
+            stages.set(briefs.size() - 1, last);
         }
         List<ForceList> before = List.of();
         for (int i = 0; i < stages.size(); i++) {
             progress.at(i + 1, stages.size(), "Composing lists");
             int at = continued ? i : stages.size() - 1 - i;
-            StageLists stage = lists(briefs, at);
+            StageLists stage = stages.get(at) == null ? lists(briefs, at) : stages.get(at);
             before = briefs.get(at).situation().before().map(List::of).orElse(before);
             stage.find(follows(briefs, at) ? new Continuity(briefs.get(at)).starts(before, cancel) : List.of(), later,
                     Continuity.must(briefs.get(at).ruling()));

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.force.Body;
@@ -40,15 +39,20 @@ record Draft(List<Troop> troops, List<Side> sides, Load load, int[] have) {
 
     /** The same for all drafts that are the same list. */
     String key() {
-        return inner(-1) + sides.stream().map(side -> side.taking().key()).sorted().collect(Collectors.joining(" ", "+", ""));
+        List<String> beside = new ArrayList<>();
+        sides.forEach(side -> beside.add(side.taking().key()));
+        beside.sort(null);
+        return inner(-1) + "+" + String.join(" ", beside);
     }
 
     private String inner(int parent) {
         List<String> keys = new ArrayList<>();
         for (int t = 0; t < troops.size(); t++) {
             if (troops.get(t).parent() == parent) {
-                keys.add(troops.get(t).of().index() + "(" + units(troops.get(t)).entrySet().stream().map(one ->
-                        one.getValue() + "x" + one.getKey().key()).collect(Collectors.joining(" ")) + inner(t) + ")");
+                List<String> inner = new ArrayList<>();
+                troops.get(t).fills().forEach(fill -> fill.units().forEach(one -> inner.add(one.key())));
+                inner.sort(null);
+                keys.add(troops.get(t).of().index() + "(" + String.join(" ", inner) + inner(t) + ")");
             }
         }
         keys.sort(null);

@@ -38,7 +38,9 @@ final class Drafter {
     private final boolean asksFirst;
     private final Map<FormationView, Long> least = new HashMap<>();
     private final TreeMap<Long, Bucket> buckets = new TreeMap<>();
+    /** What is liked or advised is worth so much money here; what must be, more than anything that it may cost. */
     private long weight = LEAST_WEIGHT;
+    private long must = LEAST_WEIGHT;
     private boolean complete = true;
 
     /** @param asksFirst whether only lists are wanted that have what is wished for first */
@@ -125,9 +127,9 @@ final class Drafter {
     private long score(Load load) {
         long score = load.money();
         for (int c = 0; c < cuts.size(); c++) {
-            score += weight * Math.min(6, cuts.get(c).lacks(load.sums(), 2 * c, load.points()));
+            score += (cuts.get(c).binding() ? must : weight) * Math.min(6, cuts.get(c).lacks(load.sums(), 2 * c, load.points()));
         }
-        score += asksFirst && (load.traits() & larder.firstTrait()) == 0 ? 2 * weight : 0;
+        score += asksFirst && (load.traits() & larder.firstTrait()) == 0 ? must : 0;
         return score - weight * Long.bitCount(load.traits() & ~larder.firstTrait());
     }
 
@@ -241,27 +243,43 @@ final class Drafter {
         if (draft.load().points() + owed + then > limit) {
             return;
         }
-        Load load = load(draft, item, support);
+        Load cheap = load(draft, item, support, draft.load().money());
         for (int c = 0; c < cuts.size(); c++) {
-            if (cuts.get(c).broken(load.sums(), 2 * c)) {
+            if (cuts.get(c).broken(cheap.sums(), 2 * c)) {
                 return;
             }
         }
-        Bucket bucket = bucket(load.points());
-        long score = score(load);
-        if (bucket.takes(load.signature(), score)) {
-            bucket.offer(draft, step, load.signature(), score);
+        Bucket bucket = bucket(cheap.points());
+        if (bucket.takes(cheap.signature(), score(cheap))) {
+            Load load = paid(draft, item, cheap);
+            long score = score(load);
+            if (bucket.takes(load.signature(), score)) {
+                bucket.offer(draft, step, load.signature(), score);
+            }
         }
     }
 
+    /** With what it costs then; that is reckoned only for what would be looked at if it cost nothing. */
+    private Load paid(Draft draft, Item item, Load load) {
+        if (item.slots().length == 0) {
+            return load;
+        }
+        long money = larder.money(larder.plus(draft.have(), item));
+        weight = Math.max(weight, Math.min(money - load.money(), 10 * LEAST_WEIGHT));
+        must = Math.max(must, Math.min(2 * (money - load.money()), Guide.NEVER / 2));
+        return new Load(load.points(), money, load.traits(), load.signature(), load.sums());
+    }
+
     private Load load(Draft draft, Item item, int support) {
+        return paid(draft, item, load(draft, item, support, draft.load().money()));
+    }
+
+    private Load load(Draft draft, Item item, int support, long money) {
         Load load = draft.load();
         long[] sums = load.sums().clone();
         for (int c = 0; c < cuts.size(); c++) {
             cuts.get(c).add(item.choice(), item.points(), support, sums, 2 * c);
         }
-        long money = item.slots().length == 0 ? load.money() : larder.money(larder.plus(draft.have(), item));
-        weight = Math.max(weight, Math.min(money - load.money(), 10 * LEAST_WEIGHT));
         long mixed = item.taking() != null ? 0 : (item.choice().index() + 1) * 0x9E3779B97F4A7C15L;
         return new Load(load.points() + item.points(), money, load.traits() | item.traits(),
                 load.signature() + (mixed ^ mixed >>> 29), sums);

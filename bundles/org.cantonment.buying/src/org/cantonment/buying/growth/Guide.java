@@ -28,8 +28,11 @@ public final class Guide {
     /** Nothing is known of shops or shelf: every piece costs alike. */
     public static final Guide NONE = new Guide(null, Map.of(), Supply.NONE);
 
+    /** A piece that nobody sells counts as so dear. */
+    static final long NEVER = 1_000_000;
+
     private static final Pack ALIKE = new Pack(1, 100);
-    private static final Pack UNSOLD = new Pack(1, 100_000);
+    private static final Pack UNSOLD = new Pack(1, NEVER);
     private static final int PACKS = 4;
 
     /** So many pieces of a type for so much, in the smallest unit of money. */

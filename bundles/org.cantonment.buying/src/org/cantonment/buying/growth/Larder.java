@@ -187,7 +187,7 @@ final class Larder {
         variants.asked(options);
         complete &= variants.complete();
         if (guide != Guide.NONE) {
-            variants.free(taking -> alone(item(taking)) <= alone(plain));
+            variants.free(options.keySet(), (one, other) -> alone(item(other)) <= alone(item(one)));
         }
         variants.all().forEach(taking -> into.add(item(taking)));
     }

@@ -87,12 +87,21 @@ final class StageLists {
     }
 
     private void find(List<Draft> starts, Map<Id, Integer> later, boolean first, boolean must) {
+        List<Legal> had = List.copyOf(legal);
+        if (starts.isEmpty() && !had.isEmpty()) {
+            return;
+        }
+        legal.clear();
         search(starts, later, first);
         if (!starts.isEmpty() && (!must || legal.isEmpty())) {
             List<Legal> following = List.copyOf(legal);
             legal.clear();
-            search(List.of(), later, first);
-            legal.subList(Math.min(following.isEmpty() ? WANTED : BESIDE, legal.size()), legal.size()).clear();
+            if (had.isEmpty()) {
+                search(List.of(), later, first);
+                legal.subList(Math.min(following.isEmpty() ? WANTED : BESIDE, legal.size()), legal.size()).clear();
+            } else {
+                legal.addAll(had);
+            }
             legal.addAll(0, following);
         }
     }

@@ -3,19 +3,24 @@ package org.cantonment.buying.growth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
+import org.cantonment.buying.formulate.Formulation;
 import org.cantonment.buying.market.Market;
 import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
+import org.cantonment.buying.plan.Bench;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Planner;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Stage;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.solve.Limits;
+import org.cantonment.buying.solve.Outcome;
+import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Progress;
@@ -40,6 +45,9 @@ final class Stages {
     private static final Limits BOXES = new Limits(20_000, 20_000);
 
     private static final Limits EARLY = new Limits(4_000, 5_000);
+
+    /** More than anything costs. */
+    private static final long UNHEARD = Long.MAX_VALUE / 4;
 
     private final Question question;
     private final CurrencyUnit currency;
@@ -142,11 +150,30 @@ final class Stages {
 
     /** All of it bought at once, with no end of money and time. */
     Answer once(List<Target> targets, Limits limits) {
+        return Planner.plan(now(targets), currency, limits, cancel, progress);
+    }
+
+    /** What all of it costs at the least if it is bought at once, as far as that is known after so much work. */
+    Money floor(List<Target> targets, Limits limits) {
+        Outcome outcome = Solver.solve(new Formulation(now(targets)).programme(), limits, cancel, Progress.SILENT);
+        return Money.ofMinor(currency, outcome.state() == Outcome.State.IMPOSSIBLE ? UNHEARD : Math.max(0, outcome.bound()));
+    }
+
+    private Question now(List<Target> targets) {
         List<Target> now = targets.stream().map(one -> new Target(one.id(), one.title(), one.person(), 0, one.needs(),
                 one.allowance(), one.choice().map(choice -> new Target.Choice(choice.of(), choice.points(), Optional.empty()))))
                 .toList();
-        return Planner.plan(new Question(market, shelves, now, List.of(Stage.OPEN), false,
-                question.atLeast()), currency, limits, cancel, progress);
+        return new Question(market, shelves, now, List.of(Stage.OPEN), false, question.atLeast());
+    }
+
+    /** How little a list by itself is at the bench, whatever it costs; empty if that was not found. */
+    OptionalLong work(Target target, Limits limits) {
+        Stage idle = Stage.OPEN.with(new Bench(question.stages().stream().flatMap(stage -> stage.bench().stream())
+                .map(Bench::measure).findFirst().orElseThrow(), 0));
+        Target now = new Target(target.id(), target.title(), target.person(), 0, target.needs(), target.allowance(), Optional.empty());
+        Outcome least = Solver.solve(Formulation.atTheBench(question.with(List.of(now)).with(List.of(idle), false), 0, cancel)
+                .programme(), limits, cancel, Progress.SILENT);
+        return least.found() ? OptionalLong.of(least.cost()) : OptionalLong.empty();
     }
 
     private Market only(Set<Id> boxes) {

@@ -14,16 +14,36 @@ import org.cantonment.domain.force.Entry;
 import org.cantonment.domain.force.Taken;
 import org.cantonment.rules.view.UnitView;
 
-/** A unit at a strength, with options. */
-record Taking(UnitView unit, int strength, Map<String, Integer> options) implements Comparable<Taking> {
+/** A unit at a strength, with options. Those of one ruling are told apart by their keys. */
+final class Taking implements Comparable<Taking> {
 
-    Taking {
-        options = Collections.unmodifiableMap(new TreeMap<>(options));
+    private final UnitView unit;
+    private final int strength;
+    private final Map<String, Integer> options;
+    private final String key;
+
+    Taking(UnitView unit, int strength, Map<String, Integer> options) {
+        this.unit = unit;
+        this.strength = strength;
+        this.options = Collections.unmodifiableMap(new TreeMap<>(options));
+        key = unit.index() + "/" + strength + (options.isEmpty() ? "" : this.options.toString());
     }
 
     /** Without options. */
     static Taking of(UnitView unit, int strength) {
         return new Taking(unit, strength, Map.of());
+    }
+
+    UnitView unit() {
+        return unit;
+    }
+
+    int strength() {
+        return strength;
+    }
+
+    Map<String, Integer> options() {
+        return options;
     }
 
     /** The points by the card, what depends on the rest of the list left aside. */
@@ -37,21 +57,36 @@ record Taking(UnitView unit, int strength, Map<String, Integer> options) impleme
 
     /** The same for all that are alike. */
     String key() {
-        return unit.index() + "/" + strength + (options.isEmpty() ? "" : options.toString());
+        return key;
     }
 
     Entry entry(Id line, int count) {
         List<Taken> taken = new ArrayList<>();
         options.forEach((name, times) -> taken.add(new Taken(times, name)));
         boolean only = unit.steps().size() == 1 && unit.steps().get(0).from() == unit.steps().get(0).to();
-        return new Entry(line, Optional.empty(), count, unit.id(), only ? OptionalInt.empty() : OptionalInt.of(strength), taken, Optional.empty(), "",
-                Optional.empty(), Body.EMPTY, List.of());
+        return new Entry(line, Optional.empty(), count, unit.id(), only ? OptionalInt.empty() : OptionalInt.of(strength), taken,
+                Optional.empty(), "", Optional.empty(), Body.EMPTY, List.of());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Taking taking && key.equals(taking.key);
+    }
+
+    @Override
+    public int hashCode() {
+        return key.hashCode();
     }
 
     @Override
     public int compareTo(Taking other) {
         int order = Integer.compare(unit.index(), other.unit.index());
         order = order != 0 ? order : Integer.compare(strength, other.strength);
-        return order != 0 ? order : options.toString().compareTo(other.options.toString());
+        return order != 0 ? order : key.compareTo(other.key);
+    }
+
+    @Override
+    public String toString() {
+        return key;
     }
 }

@@ -1,6 +1,7 @@
 package org.cantonment.buying.growth;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Predicate;
+import java.util.function.BiPredicate;
 
 import org.cantonment.rules.view.OptionView;
 import org.cantonment.rules.view.UnitView;
@@ -59,21 +60,37 @@ final class Variants {
         }
     }
 
-    /** Options that cost no money: each by itself, and all of them. */
-    void free(Predicate<Taking> free) {
-        Taking together = plain;
-        for (OptionView option : plain.unit().options().values()) {
+    /**
+     * Options that cost no money: each by itself, and all of them, of each group the one that uses most points; beside what is
+     * asked for, those that are not.
+     *
+     * @param free whether the second costs no more than the first
+     */
+    void free(Set<String> asked, BiPredicate<Taking, Taking> free) {
+        List<Taking> bases = List.copyOf(all);
+        List<OptionView> dearest = new ArrayList<>(plain.unit().options().values());
+        dearest.sort(Comparator.comparingLong((OptionView option) -> -option.cost().times(1)));
+        for (OptionView option : dearest) {
             for (int times : times(option, Set.of())) {
-                Optional<Taking> one = with(plain, option, times).filter(free);
-                one.ifPresent(all::add);
-                if (one.isPresent()) {
-                    together = with(together, option, times).filter(free).orElse(together);
-                }
+                with(plain, option, times).filter(one -> free.test(plain, one)).ifPresent(all::add);
             }
         }
-        if (!together.equals(plain)) {
-            all.add(together);
+        together(plain, dearest, free);
+        dearest.removeIf(option -> asked.contains(option.name()));
+        together(plain, dearest, free);
+        bases.forEach(base -> together(base, dearest, free));
+        all.remove(plain);
+    }
+
+    private void together(Taking base, List<OptionView> options, BiPredicate<Taking, Taking> free) {
+        Taking together = base;
+        for (OptionView option : options) {
+            for (int times : times(option, Set.of())) {
+                Taking before = together;
+                together = with(before, option, times).filter(one -> free.test(before, one)).orElse(before);
+            }
         }
+        all.add(together);
     }
 
     private static Set<Integer> times(OptionView option, Set<Integer> asked) {

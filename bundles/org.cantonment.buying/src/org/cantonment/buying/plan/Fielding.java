@@ -112,7 +112,7 @@ record Fielding(List<Target> fielded, List<Turnout> turnouts, List<Map<Id, Integ
 
         private Building building(Id part, Id build, int count, Fixing fixing,
                 Map<Id, Integer> gives) {
-            return new Building(part, build, fixing, count, target.stage(), target.person(), gives);
+            return new Building(part, build, fixing, count, count, target.stage(), target.person(), gives);
         }
 
         private static Map<Id, Integer> gives(Build build, List<Frames> loose) {

@@ -32,8 +32,13 @@ import org.cantonment.stock.supply.Supply;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** Says why there is no plan: what nobody sells, what has no price, what there is too little of, what the money is short. */
+/**
+ * Says why there is no plan: what nobody sells, what has no price, what there is too little of, what the money or the time at
+ * the bench is short.
+ */
 final class Lack {
+
+    private static final String NO_TIME = " has too little time at the bench";
 
     private final Question question;
     private final Market market;
@@ -82,8 +87,9 @@ final class Lack {
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
                 .forEach(box -> find("buying.no-price", box, market.catalogue().title(box)
                         + " is asked for, and it is not on sale, or no price says what it costs."));
-        if (findings.size() == before) {
-            money();
+        boolean money = findings.size() == before && money();
+        if (money || findings.size() == before) {
+            bench(!money);
         }
         if (findings.size() == before) {
             tooFew();
@@ -189,9 +195,9 @@ final class Lack {
         return outcome;
     }
 
-    private void money() {
+    private boolean money() {
         if (question.stages().stream().allMatch(stage -> stage.budget().isEmpty())) {
-            return;
+            return false;
         }
         List<Stage> open = question.stages().stream().map(Stage::withoutBudget).toList();
         Outcome outcome = solve(question.with(open, false));
@@ -204,24 +210,69 @@ final class Lack {
                     : "It costs " + text(cost) + " at the least, which is within " + text(budget)
                             + " in all, but not when the money is there.");
         }
+        return outcome.found();
+    }
+
+    /** @param alone whether more money would not do */
+    private void bench(boolean alone) {
+        if (!question.benched()) {
+            return;
+        }
+        List<Stage> open = question.stages().stream().map(Stage::withoutBench).toList();
+        if (solve(question.with(open, question.saved())).found()) {
+            busy();
+        } else if (alone && solve(question.with(open.stream().map(Stage::withoutBudget).toList(), false)).found()) {
+            find("buying.bench", question.targets().get(0).id(),
+                    "There is too little money, and too little time at the bench: more of the one alone would not do.");
+        }
+    }
+
+    /** Names the first stage that cannot be done, and by how much it is short if more in that one stage would mend it. */
+    private void busy() {
+        for (int s = 0; s < question.stages().size(); s++) {
+            int stage = s;
+            List<Target> targets = question.targets().stream().filter(target -> target.stage() <= stage).toList();
+            Question until = question.with(targets).with(question.stages().subList(0, s + 1), question.saved());
+            boolean last = s == question.stages().size() - 1;
+            if (targets.stream().noneMatch(target -> target.stage() == stage) || !last && solve(until).state() != Outcome.State.IMPOSSIBLE) {
+                continue;
+            }
+            String who = targets.stream().filter(target -> target.stage() == stage).map(Target::title).distinct()
+                    .collect(Collectors.joining(", "));
+            find("buying.bench", targets.get(targets.size() - 1).id(), who + shortage(until, stage) + ".");
+            return;
+        }
+    }
+
+    private String shortage(Question until, int stage) {
+        if (until.stages().get(stage).bench().isEmpty()) {
+            return NO_TIME;
+        }
+        Bench bench = until.stages().get(stage).bench().get();
+        Outcome least = Solver.solve(Formulation.atTheBench(until, stage, cancel).programme(), limits, cancel, Progress.SILENT);
+        cancel.check();
+        return least.state() != Outcome.State.PROVEN ? NO_TIME : " is " + bench.words(least.cost()) + " short at the bench; it has "
+                + bench.words(bench.most()) + (stage == 0 ? "" : ", beside what is left of the rounds before");
     }
 
     private void tooFew() {
         int before = findings.size();
         boolean eachCan = true;
+        List<Stage> idle = question.stages().stream().map(Stage::withoutBench).toList();
         for (Target target : question.targets()) {
-            Outcome alone = target.choice().isPresent() ? null : solve(question.with(List.of(target)).buying(Map.of()));
+            Outcome alone = target.choice().isPresent() ? null : solve(question.with(List.of(target)).with(idle, question.saved())
+                    .buying(Map.of()));
             eachCan &= alone == null || alone.found();
             if (alone != null && alone.state() == Outcome.State.IMPOSSIBLE) {
                 find("buying.too-few", target.id(), "All that is there and all that is on sale in time is not enough for "
-                        + target.title() + limited() + bench() + ".");
+                        + target.title() + limited() + ".");
             }
         }
         if (findings.size() == before) {
             find("buying.not-together", question.targets().isEmpty() ? Id.of("buying") : question.targets().get(0).id(),
                     (eachCan ? "Each target alone can be had, but not all together: what one builds or works over another lacks"
-                            : "They cannot be had all together; whether each of them can alone was not settled")
-                            + limited() + bench() + ".");
+                             : "They cannot be had all together; whether each of them can alone was not settled")
+                             + limited() + ".");
         }
     }
 
@@ -233,10 +284,5 @@ final class Lack {
         return "; there is an end of " + few.stream().limit(5)
                 .map(ware -> ware.title() + " (" + ware.most() + " left)").collect(Collectors.joining(", "))
                 + (few.size() > 5 ? " and " + (few.size() - 5) + " more" : "");
-    }
-
-    private String bench() {
-        return question.stages().stream().allMatch(stage -> stage.bench().isEmpty()) ? ""
-                : "; or there are too few hours at the bench";
     }
 }

@@ -41,7 +41,8 @@ final class PlainBuilds {
                 int count = (int) Math.min(one.getValue(), most(one.getKey(), missing));
                 if (count > 0) {
                     BuildKey key = one.getKey();
-                    all.add(new Building(key.part(), key.build(), key.fixing(), count, stage, 0, key.gives()));
+                    all.add(new Building(key.part(), key.build(), key.fixing(), count, count, stage, 0,
+                            key.gives()));
                     one.setValue(one.getValue() - count);
                     key.gives().forEach((type, gives) -> {
                         built.merge(type, gives * count, Integer::sum);

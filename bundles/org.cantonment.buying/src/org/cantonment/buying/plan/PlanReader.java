@@ -74,14 +74,16 @@ final class PlanReader {
         List<Purchase> purchases = purchases();
         List<Order> orders = new Receipts(question, currency).orders(purchases);
         Money total = orders.stream().map(Order::total).reduce(Money.zero(currency), Money::plus);
-        List<Building> chosen = buildings();
+        Labour labour = new Labour(question, shares);
+        List<Building> chosen = buildings(labour);
         Fielding fielding = Fielding.of(question, formulation, values, new Guesses(question, purchases, plain(chosen)), cancel);
-        List<Building> buildings = new PlainBuilds(question.with(fielding.fielded()), formulation.plainBuilds(values),
-                fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen);
+        List<Building> buildings = labour.plain(chosen, new PlainBuilds(question.with(fielding.fielded()),
+                formulation.plainBuilds(values), fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen));
+        List<Work> work = labour.with(formulation.work(values), fielding.alone());
         checkParts(purchases, buildings);
         List<Leftover> left = new Leftovers(shares, shelf, purchases).of(fielding.used(), chosen, buildings, fielding.alone());
         return new Plan(purchases, orders, plain(buildings), fielding.alone().stream().map(this::plain).toList(), conversions(),
-                fielding.fielded(), fielding.turnouts(), left, total, false, false, Money.zero(currency));
+                work, fielding.fielded(), fielding.turnouts(), left, total, false, false, Money.zero(currency));
     }
 
     private List<Purchase> purchases() {
@@ -101,13 +103,18 @@ final class PlanReader {
         return purchases;
     }
 
-    private List<Building> buildings() {
+    private List<Building> buildings(Labour labour) {
         List<Building> buildings = new ArrayList<>();
         List<Map<BuildKey, Long>> built = formulation.built(values);
         for (int s = 0; s < built.size(); s++) {
             int stage = s;
-            built.get(s).forEach((key, count) -> buildings.add(
-                    new Building(key.part(), key.build(), key.fixing(), (int) (long) count, stage, 0, key.gives())));
+            Map<BuildKey, Long> before = s == 0 ? Map.of() : built.get(s - 1);
+            built.get(s).forEach((key, count) -> {
+                int stood = key.fixing() == Fixing.GLUED ? 0 : stage == 0 ? labour.ready(key.build())
+                        : (int) (long) before.getOrDefault(key, 0L);
+                buildings.add(new Building(key.part(), key.build(), key.fixing(), (int) (long) count,
+                        Math.max(0, (int) (long) count - stood), stage, 0, key.gives()));
+            });
         }
         return buildings;
     }
@@ -156,7 +163,7 @@ final class PlanReader {
         return buildings.stream().map(one -> {
             Map<Id, Integer> gives = new TreeMap<>();
             one.gives().forEach((type, count) -> gives.put(shares.plain(type), count));
-            return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.stage(),
+            return new Building(one.part(), shares.plain(one.build()), one.fixing(), one.count(), one.newly(), one.stage(),
                     shares.person(one.build()), gives);
         }).toList();
     }

@@ -50,6 +50,11 @@ public record Question(Market market, List<Supply> shelves, List<Target> targets
         return new Question(market, shelf, targets, List.of(Stage.OPEN), false, Map.of());
     }
 
+    /** Whether there is an end of time at the bench in any stage. */
+    public boolean benched() {
+        return stages.stream().anyMatch(stage -> stage.bench().isPresent());
+    }
+
     /** The same with another market. */
     public Question with(Market other) {
         return new Question(other, shelves, targets, stages, saved, atLeast);

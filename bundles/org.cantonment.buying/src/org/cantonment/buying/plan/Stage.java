@@ -2,8 +2,8 @@ package org.cantonment.buying.plan;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.OptionalInt;
 
+import org.cantonment.domain.shelf.BenchTime.Measure;
 import org.joda.money.Money;
 
 /**
@@ -12,24 +12,16 @@ import org.joda.money.Money;
  * @param ordered the day of the order; empty where delivery does not matter
  * @param stands the day on which the targets of the stage must stand; empty where delivery does not matter
  * @param budget what may be spent; empty for no end
- * @param bench how many parts can be built, as far as hours at the bench go; empty for no end. Work for later rounds may be
- *         done in this one
+ * @param bench how much can be built; empty for no end. Work for later rounds may be done in this one
  */
-public record Stage(Optional<LocalDate> ordered, Optional<LocalDate> stands, Optional<Money> budget, OptionalInt bench) {
+public record Stage(Optional<LocalDate> ordered, Optional<LocalDate> stands, Optional<Money> budget, Optional<Bench> bench) {
 
     /** No dates, no end of money or hours. */
     public static final Stage OPEN = new Stage(Optional.empty(), Optional.empty(), Optional.empty());
 
-    /** @throws IllegalArgumentException if fewer than no parts can be built */
-    public Stage {
-        if (bench.isPresent() && bench.getAsInt() < 0) {
-            throw new IllegalArgumentException("At the bench " + bench.getAsInt() + " parts can be built");
-        }
-    }
-
     /** No end of hours at the bench. */
     public Stage(Optional<LocalDate> ordered, Optional<LocalDate> stands, Optional<Money> budget) {
-        this(ordered, stands, budget, OptionalInt.empty());
+        this(ordered, stands, budget, Optional.empty());
     }
 
     /** The same with no end of money. */
@@ -39,7 +31,17 @@ public record Stage(Optional<LocalDate> ordered, Optional<LocalDate> stands, Opt
 
     /** The same, but so many parts can be built. */
     public Stage building(int parts) {
-        return new Stage(ordered, stands, budget, OptionalInt.of(parts));
+        return with(new Bench(Measure.PARTS, parts));
+    }
+
+    /** The same with so much time at the bench. */
+    public Stage with(Bench most) {
+        return new Stage(ordered, stands, budget, Optional.of(most));
+    }
+
+    /** The same with no end of time at the bench. */
+    public Stage withoutBench() {
+        return new Stage(ordered, stands, budget);
     }
 
     /** The same with so much to spend. */

@@ -223,12 +223,6 @@ class GrowCommandTest {
     }
 
     @Test
-    void hoursAtTheBenchAreCountedInParts() {
-        assertEquals(1, Shell.in(folder, "grow", "Ombra", "--bench", "0").code());
-        assertEquals(0, Shell.in(folder, "grow", "Ombra", "--bench", "1").code());
-    }
-
-    @Test
     void whatCannotBeAskedIsAWrongCallThatSaysWhy() {
         assertWrong(folder, "There is no round 4 in this campaign.", "grow", "Ombra", "--rounds", "4");
         assertWrong(folder, "'soon' is no round", "grow", "Ombra", "--rounds", "soon");

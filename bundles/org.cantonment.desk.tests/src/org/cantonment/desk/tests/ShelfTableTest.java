@@ -142,6 +142,7 @@ class ShelfTableTest {
                 wish Spring "More; and better"
                   . likes Tread-Troop
                   . budget 40.00 per round saved
+                  . bench 3 hours per week
                   . note "soon; very soon"
                 """;
         Folders.write(folder.resolve("ombra.shelf"), text);

@@ -23,7 +23,8 @@ final class SmallWar {
             ## One frame, two ways to build it.
             part Frame "Carrier frame"
               . builds 2 Spotter leaves 2 Wheels
-              . builds 3 Carrier
+              . builds 3 Carrier takes 40 minutes
+              . takes 90 minutes
               . glued
             box O-12 "Carrier section"
               . 2 Frame, Officer
@@ -166,6 +167,7 @@ final class SmallWar {
             wish Spring
               . first Causey-Squadron
               . budget 40.00 per round saved
+              . bench 3 hours per week
             """;
 
     private SmallWar() {

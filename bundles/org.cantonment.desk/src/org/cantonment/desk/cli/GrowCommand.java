@@ -1,5 +1,6 @@
 package org.cantonment.desk.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,18 +34,20 @@ final class GrowCommand {
             throw new WrongCall("'--least' is a percentage of the limit, from 0 to 100.");
         }
         Terms terms = new Terms(shopping.several("--rounds").stream().map(Plain::line).toList(), budgets, call.has("--saved"),
-                call.has("--compose"), least, Numbers.from(call, "--bench", 0));
-        return ShoppingCall.telling(() -> ask(terms));
+                call.has("--compose"), least, call.value("--bench").map(Plain::line));
+        Optional<Path> lists = call.value("--write").map(new Paths(terminal)::folder);
+        return ShoppingCall.telling(() -> ask(terms, lists));
     }
 
-    private int ask(Terms terms) throws Unclear {
+    private int ask(Terms terms, Optional<Path> lists) throws Unclear {
         Player player = shopping.player(call.paths().get(0));
         Shops shops = Shops.of(shopping.meanings(), Optional.of(player.id()), shopping.errand());
         try (Stopping stopping = Stopping.after(Numbers.from(call, "--seconds", 0))) {
             GrowAnswer answer = Growing.of(shopping.meanings(), player, terms, shops, stopping, new SlowProgress(terminal));
             GrowText text = new GrowText(answer);
             shopping.answer(text.lines(), text.reply(), () -> new GrowJson(answer).write());
-            return answer.complete() ? Exit.FINE : Exit.BREACH;
+            boolean written = lists.isEmpty() || new ListFiles(terminal, lists.get()).write(answer, player);
+            return answer.complete() && written ? Exit.FINE : Exit.BREACH;
         }
     }
 }

@@ -70,6 +70,11 @@ final class GrowJson {
             plans.findings("breaches", step.breaches());
             plans.findings("cautions", step.cautions());
         }
+        if (step.bench().isPresent()) {
+            json.name("bench").beginObject();
+            json.name(step.bench().get().measure().name().toLowerCase(Locale.ROOT)).value(step.bench().get().most());
+            json.endObject();
+        }
         if (answer.growth().accounts().size() > stage) {
             account(plans, answer.growth().accounts().get(stage));
         }

@@ -72,6 +72,16 @@ final class PlanJson {
         json.endArray();
         builds("builds", plan.buildings());
         conversions(plan);
+        json.name("work").beginArray();
+        for (int stage = 0; stage < plan.work().size(); stage++) {
+            json.beginObject();
+            json.name("stage").value(stage + 1L);
+            json.name("minutes").value(plan.work().get(stage).minutes());
+            json.name("parts").value(plan.work().get(stage).parts());
+            json.endObject();
+        }
+        json.endArray();
+        counts("untimed", plan.allWork().untimed());
         json.name("leftovers").beginArray();
         for (var left : plan.leftovers()) {
             counted(left.what(), left.count());
@@ -114,12 +124,12 @@ final class PlanJson {
     private void builds(String name, List<Building> builds) throws IOException {
         json.name(name).beginArray();
         for (Building one : builds) {
-            if (!one.build().equals(one.part())) {
+            if (one.newly() > 0 && !one.build().equals(one.part())) {
                 json.beginObject();
                 json.name("stage").value(one.stage() + 1L);
                 json.name("part").value(one.part().text());
                 json.name("title").value(shops.market().catalogue().title(one.part()));
-                json.name("count").value(one.count());
+                json.name("count").value(one.newly());
                 counts("gives", one.gives());
                 json.endObject();
             }

@@ -46,10 +46,12 @@ final class ShoppingWords {
         spec.addOption(Words.value("--budgets", "MONEY", "What may be spent before each round, with commas, or one amount for"
                 + " each of them; else as the campaign or the player's wish says."));
         spec.addOption(Words.flag("--saved", "What is left of these budgets may be spent later."));
-        spec.addOption(Words.value("--bench", "NUMBER", "Build at most so many parts before each round."));
+        spec.addOption(Words.value("--bench", "TIME", "What can be built before each round: 6 hours, 90 minutes, 4 parts,"
+                + " with 'per week' behind it if it is for each week; else as the player's wish says."));
         spec.addOption(Words.flag("--compose", "Compose lists even for rounds that have one; else only for those that have"
                 + " none."));
         spec.addOption(Words.value("--least", "PERCENT", "A composed list uses at least so much of its limit; else 50."));
+        spec.addOption(Words.value("--write", "FOLDER", "Write each composed list into a new file of this folder."));
         sellers(spec);
         forms(spec, "grow");
         return spec.addPositional(Words.one("0", "PLAYER", "A player, by name or id.")).addPositional(folder());

@@ -2,6 +2,7 @@ package org.cantonment.desk.shopping;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.cantonment.buying.plan.Order;
 import org.cantonment.buying.plan.Plan;
@@ -56,6 +57,8 @@ public final class BuyRows {
                             .map(one -> Row.of(plans.boxes(one), Cash.text(one.sum()), plans.purchase(one))).toList()));
         }
         plans.builds(plan, 0).forEach(build -> parts.add(Row.of("Build", "", build)));
+        List.of(PlanText.work(plan.allWork(), Optional.empty()), plans.untimed(plan, false)).stream()
+                .filter(line -> !line.isEmpty()).forEach(line -> parts.add(Row.of("Work", "", line)));
         if (!plan.purchases().isEmpty()) {
             parts.add(Row.of("Left over", "", plans.leftovers(plan)));
         }

@@ -81,6 +81,7 @@ public final class BuyText {
             lines.add(answer.shopper().others().isEmpty() ? "Build:" : "Build and share out:");
             builds.forEach(build -> lines.add("  " + build + "."));
         }
+        List.of(PlanText.bench(plan), plans.untimed(plan, false)).stream().filter(line -> !line.isEmpty()).forEach(lines::add);
         if (!plan.purchases().isEmpty()) {
             lines.add("Left over: " + plans.leftovers(plan) + ".");
         }
@@ -155,6 +156,7 @@ public final class BuyText {
                 left.target().title() + " wants another " + Amounts.text(cost) + ".").orElseGet(() -> left(left))));
         List<String> builds = plans.builds(plan, 0);
         reply.say(builds.isEmpty() ? "" : "Build " + String.join("; ", builds) + ".");
+        reply.say(PlanText.bench(plan));
         reply.say(plan.purchases().isEmpty() ? "" : "Left over: " + plans.leftovers(plan) + ".");
         return reply.toString();
     }

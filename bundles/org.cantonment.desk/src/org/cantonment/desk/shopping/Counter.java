@@ -3,7 +3,6 @@ package org.cantonment.desk.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -79,7 +78,7 @@ public final class Counter {
     private static Look growth(Meanings meanings, Player player, Wish wish, Shops shops, CancelToken cancel, Progress progress)
             throws Unclear {
         Growing.Terms terms = new Growing.Terms(wish.errand().lists(), wish.budget().isBlank() ? List.of()
-                : List.of(wish.budget()), false, false, Growing.Terms.HALF, OptionalInt.empty());
+                : List.of(wish.budget()), false, false, Growing.Terms.HALF, Optional.empty());
         GrowAnswer answer = Growing.of(meanings, player, terms, shops, cancel, progress);
         GrowText text = new GrowText(answer);
         return new Look(text.heading(), text.reply(), GrowRows.of(answer));

@@ -14,11 +14,12 @@ import org.cantonment.buying.plan.Plan;
  * @param steps   the rounds, in their order
  * @param saved   whether what is left of a budget may be spent later
  * @param why     who says what may be spent, in words
+ * @param bench   what can be built before each round, as the end of a sentence; may be empty
  * @param growth  the plan, or what it is short of
  * @param stopped whether the search was ended before it was through
  */
-public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean saved, String why, Growth growth,
-        boolean stopped) {
+public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean saved, String why, String bench,
+        Growth growth, boolean stopped) {
     public GrowAnswer {
         steps = List.copyOf(steps);
     }

@@ -69,6 +69,10 @@ public final class GrowRows {
                         plans.alone(plan, i).stream().map(build -> Row.of("Build", "", build)).toList()));
             }
         }
+        String work = PlanText.work(plan.work().get(stage), step.bench());
+        if (!work.isEmpty()) {
+            parts.add(Row.of("Work", "", work));
+        }
         Account account = answer.growth().accounts().get(stage);
         account.inHand().ifPresent(left -> parts.add(Row.of("In hand", Cash.text(left), "what is left of the budgets")));
         return new Row(List.of(title, Cash.text(account.paid()), (step.composed() ? "Composed: " : "") + step.words()),

@@ -11,6 +11,7 @@ import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Purchase;
 import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.shelf.BenchTime.Measure;
 
 /** What to buy before which round, in words: for a terminal, and short enough for a chat. */
 public final class GrowText {
@@ -29,7 +30,7 @@ public final class GrowText {
         String money = answer.why().equals(Purse.ENDLESS) ? Purse.ENDLESS : "budgets " + answer.why()
                 + (answer.saved() ? ", saved up" : ", not saved up");
         return answer.shopper().title() + (numbers.size() == 1 ? ", round " : ", rounds ") + PlanText.and(numbers)
-                + ", by prices of " + answer.shops().day() + " (" + answer.shops().why() + "); " + money + ".";
+                + ", by prices of " + answer.shops().day() + " (" + answer.shops().why() + "); " + money + answer.bench() + ".";
     }
 
     /** All of it, a line for each thing. */
@@ -68,7 +69,8 @@ public final class GrowText {
         List<String> lines = new ArrayList<>();
         lines.add("");
         Step step = answer.steps().get(stage);
-        lines.add(title(step) + (step.out().isEmpty() ? money(answer.growth().accounts().get(stage)) : "; left out"));
+        lines.add(title(step) + (step.out().isEmpty() ? money(answer.growth().accounts().get(stage)) + bench(plan, stage)
+                : "; left out"));
         lines.addAll(inner(plan, stage));
         return lines;
     }
@@ -110,6 +112,12 @@ public final class GrowText {
                         .orElse("");
     }
 
+    /** "; 3 hours 20 minutes of 6 hours at the bench", or nothing if nothing is known of it. */
+    public String bench(Plan plan, int stage) {
+        String work = PlanText.work(plan.work().get(stage), answer.steps().get(stage).bench());
+        return work.isEmpty() ? "" : "; " + work;
+    }
+
     /** Why there is no plan. */
     public List<String> none() {
         List<String> lines = new ArrayList<>();
@@ -132,7 +140,8 @@ public final class GrowText {
         if (growth.shortfall().isPresent()) {
             lines.add(shortfall(growth.shortfall().get()));
         } else if (growth.answer().impossible()) {
-            lines.add("There is no plan.");
+            lines.add(growth.lists() == Growth.Lists.GIVEN ? "There is no plan." : "There is no plan with the lists that were tried"
+                    + " for the rounds whose lists are composed; with others there may be one.");
             growth.answer().findings().stream().filter(one -> !one.code().equals(Shops.NO_RATE)).map(Finding::message).distinct().forEach(lines::add);
         } else {
             lines.add("Stopped before a plan was found" + growth.answer().bound().map(bound -> "; nothing costs less than "
@@ -145,7 +154,8 @@ public final class GrowText {
     public String shortfall(Shortfall shortfall) {
         int round = answer.steps().get(shortfall.stage()).round();
         String sums = " (" + Amounts.text(shortfall.needed()) + " is needed, " + Amounts.text(shortfall.available())
-                + " is there at the most).";
+                + " is there at the most)." + (answer.growth().lists() == Growth.Lists.GIVEN ? "" : " That is said of the lists that"
+                        + " were tried for the rounds whose lists are composed; others may cost less.");
         return shortfall.settled() ? "No plan: round " + round + " is short " + Cash.text(shortfall.missing()) + sums
                 : "No plan: all rounds until round " + round + " together are short " + Cash.text(shortfall.missing())
                         + " at the least" + sums;
@@ -170,6 +180,8 @@ public final class GrowText {
     /** What was taken into account, and left out. */
     public List<String> remarks() {
         List<String> lines = new ArrayList<>(answer.shopper().remarks());
+        answer.plan().map(plan -> plans.untimed(plan, answer.steps().stream().flatMap(step -> step.bench().stream())
+                .anyMatch(bench -> bench.measure() == Measure.MINUTES))).filter(line -> !line.isEmpty()).ifPresent(lines::add);
         answer.shops().leftOut().ifPresent(lines::add);
         if (answer.stopped()) {
             lines.add("The search was ended before it was through.");
@@ -198,6 +210,7 @@ public final class GrowText {
             builds.addAll(plans.builds(plan, stage));
         }
         reply.say(builds.isEmpty() ? "" : "Build " + builds.stream().collect(Collectors.joining("; ")) + ".");
+        reply.say(PlanText.bench(plan));
         reply.say("Left over: " + plans.leftovers(plan) + ".");
         advice().forEach(reply::say);
         return reply.toString();

@@ -38,10 +38,10 @@ public final class Growing {
      * @param saved   whether what is left of the amounts typed may be spent later
      * @param compose whether lists are composed even where they are written
      * @param least   what a composed list uses of its limit at the least, in percent
-     * @param bench   how many parts can be built before each round; empty for no end
+     * @param bench   what can be built before each round, as typed; empty for what the player wishes
      */
     public record Terms(List<String> rounds, List<String> budgets, boolean saved, boolean compose, int least,
-            OptionalInt bench) {
+            Optional<String> bench) {
         /** A list of less than half its limit is no army. */
         public static final int HALF = 50;
 
@@ -93,14 +93,20 @@ public final class Growing {
         Wishes wishes = new Wishes(meanings.shelves().stream().filter(shelf -> shelf.owners().contains(player.id()))
                 .flatMap(shelf -> shelf.wishes().stream()).toList());
         Purse purse = purse(terms, turns, wishes.all());
+        Benches benches = new Benches(terms.bench().isEmpty() ? Optional.empty()
+                : Optional.of(Benches.read(terms.bench().get())), wishes);
+        List<Stage> stages = stages(turns, purse, benches);
         List<String> remarks = new ArrayList<>(wishes.remarks(turns));
-        GrowPlan plan = plan(turns, wishes, terms, purse);
+        remarks.addAll(benches.remarks());
+        GrowPlan plan = plan(turns, wishes, terms, stages, purse.saved());
         if (plan.growth().answer().plan().isEmpty() && wishes.likes() && turns.stream().anyMatch(turn -> turn.written().isEmpty())
                 && !cancel.cancelled()) {
-            GrowPlan plain = plan(turns, wishes.plain(), terms, purse);
+            GrowPlan plain = plan(turns, wishes.plain(), terms, stages, purse.saved());
             if (plain.growth().answer().plan().isPresent()) {
                 plan = plain;
-                remarks.add("With what is wished for there is no plan for this money; so it is left aside.");
+                remarks.add("With what is wished for there is no plan for this money"
+                        + (stages.stream().anyMatch(stage -> stage.bench().isPresent()) ? " and this time at the bench" : "")
+                        + "; so it is left aside.");
             }
         }
         remarks.addAll(plan.remarks());
@@ -112,12 +118,13 @@ public final class Growing {
         }
         remarks.addAll(aims.remarks());
         Shopper shopper = Shopper.of(meanings, player, shops, given, remarks.stream().distinct().toList());
-        return new GrowAnswer(shopper, shops, steps(turns, plan), purse.saved(), purse.why(), plan.growth(), cancel.cancelled());
+        return new GrowAnswer(shopper, shops, steps(turns, stages, plan), purse.saved(), purse.why(), benches.words(),
+                plan.growth(), cancel.cancelled());
     }
 
-    private GrowPlan plan(List<Turn> turns, Wishes wishes, Terms terms, Purse purse) throws Unclear {
+    private GrowPlan plan(List<Turn> turns, Wishes wishes, Terms terms, List<Stage> stages, boolean saved) throws Unclear {
         return new GrowPlanner(title, aims, shops, Shopper.shelf(meanings, player, shops), earlier(turns), cancel, progress)
-                .plan(turns, wishes, terms.least(), stages(turns, purse, terms.bench()), purse.saved());
+                .plan(turns, wishes, terms.least(), stages, saved);
     }
 
     private List<Round> rounds(List<String> words) throws Unclear {
@@ -174,15 +181,17 @@ public final class Growing {
     }
 
     /** What is bought before a round is ordered when the one before it is over. */
-    private List<Stage> stages(List<Turn> turns, Purse purse, OptionalInt bench) {
+    private List<Stage> stages(List<Turn> turns, Purse purse, Benches benches) {
         List<Stage> stages = new ArrayList<>();
         Optional<LocalDate> ordered = Optional.of(shops.day());
+        LocalDate free = shops.day();
         for (int stage = 0; stage < turns.size(); stage++) {
             Optional<PlayDates> play = turns.get(stage).round().play();
-            Stage one = new Stage(ordered, play.map(PlayDates::from), purse.budgets().get(stage));
-            stages.add(bench.isPresent() ? one.building(bench.getAsInt()) : one);
+            stages.add(new Stage(ordered, play.map(PlayDates::from), purse.budgets().get(stage),
+                    benches.before(turns.get(stage), free)));
             Optional<LocalDate> over = play.map(PlayDates::to);
             ordered = over.filter(day -> day.isAfter(shops.day())).or(() -> over.map(day -> shops.day()));
+            free = ordered.orElse(free);
         }
         return stages;
     }
@@ -191,7 +200,7 @@ public final class Growing {
         return new Earlier(meanings.listsOf(player.id()), turns);
     }
 
-    private List<Step> steps(List<Turn> turns, GrowPlan plan) {
+    private List<Step> steps(List<Turn> turns, List<Stage> stages, GrowPlan plan) {
         List<Step> steps = new ArrayList<>();
         Earlier earlier = earlier(turns);
         Map<Integer, ForceList> composed = new TreeMap<>();
@@ -200,7 +209,7 @@ public final class Growing {
             Optional<ForceList> list = turns.get(stage).written().or(() -> plan.growth().answer().plan().flatMap(one ->
                     one.fielded().stream().filter(target -> target.stage() == at).findFirst())
                             .map(target -> plan.lists().get(target.id())));
-            steps.add(step(turns.get(stage), list, earlier.of(stage, composed), plan.out().getOrDefault(stage, List.of())));
+            steps.add(step(turns.get(stage), stages.get(stage), list, earlier.of(stage, composed), plan.out().getOrDefault(stage, List.of())));
             if (turns.get(stage).written().isEmpty()) {
                 list.ifPresent(one -> composed.put(at, one));
             }
@@ -208,12 +217,12 @@ public final class Growing {
         return steps;
     }
 
-    private Step step(Turn turn, Optional<ForceList> list, Situation situation, List<String> out) {
+    private Step step(Turn turn, Stage stage, Optional<ForceList> list, Situation situation, List<String> out) {
         Ruling ruling = turn.about().ruling().orElseThrow();
         boolean composed = turn.written().isEmpty();
         return new Step(turn.round().number(), turn.round().label(), situation.points(), composed, list,
                 list.map(one -> ListWords.of(one, ruling)).orElse(""),
                 composed ? list.map(one -> ListBook.of(one, player.id(), turn.round().number(), meanings)).orElse("") : "",
-                list.map(one -> Judge.judge(ruling, one, situation)), out);
+                list.map(one -> Judge.judge(ruling, one, situation)), stage.bench(), out);
     }
 }

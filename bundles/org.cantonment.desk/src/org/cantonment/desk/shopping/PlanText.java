@@ -3,22 +3,27 @@ package org.cantonment.desk.shopping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.cantonment.buying.plan.Bench;
 import org.cantonment.buying.plan.Building;
 import org.cantonment.buying.plan.Conversions;
 import org.cantonment.buying.plan.Leftover;
 import org.cantonment.buying.plan.Order;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Purchase;
+import org.cantonment.buying.plan.Work;
 import org.cantonment.domain.common.Amounts;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.range.Build;
 import org.cantonment.domain.range.Content;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.range.Part;
+import org.cantonment.domain.shelf.BenchTime;
+import org.cantonment.domain.shelf.BenchTime.Measure;
 import org.cantonment.stock.Catalogue;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Frames;
@@ -26,6 +31,8 @@ import org.cantonment.stock.turnout.Turnout;
 
 /** The parts of a plan in words. */
 public final class PlanText {
+    private static final int MOST_UNTIMED = 4;
+
     private final Catalogue catalogue;
     private final List<String> people;
 
@@ -90,7 +97,7 @@ public final class PlanText {
     /** What is built in a stage, a sentence without its full stop each. */
     public List<String> builds(Plan plan, int stage) {
         List<String> words = new ArrayList<>();
-        plan.buildings().stream().filter(one -> one.stage() == stage && !one.build().equals(one.part()))
+        plan.buildings().stream().filter(one -> one.stage() == stage && one.newly() > 0 && !one.build().equals(one.part()))
                 .forEach(one -> words.add(build(one) + whose(one.person())));
         plan.buildings().stream().filter(one -> one.stage() == stage && one.build().equals(one.part()) && people.size() > 1)
                 .forEach(one -> words.add(one.count() + " " + catalogue.title(one.part()) + whose(one.person())));
@@ -108,12 +115,40 @@ public final class PlanText {
         return people.size() < 2 ? "" : ", for " + people.get(person);
     }
 
+    /** "3 hours 20 minutes at the bench", of so much if there is an end of it, or "2 of 4 parts built"; empty if nothing is known. */
+    static String work(Work work, Optional<Bench> most) {
+        if (most.isPresent()) {
+            Bench bench = most.get();
+            return bench.measure() == Measure.PARTS ? work.parts() + " of " + bench.words(bench.most()) + " built"
+                    : bench.words(work.minutes()) + " of " + bench.words(bench.most()) + " at the bench";
+        }
+        return work.minutes() == 0 ? "" : BenchTime.words(work.minutes(), Measure.MINUTES) + " at the bench";
+    }
+
+    /** "At the bench: 3 hours 20 minutes.", for all that is built; empty if no time is known of it. */
+    static String bench(Plan plan) {
+        long minutes = plan.allWork().minutes();
+        return minutes == 0 ? "" : "At the bench: " + BenchTime.words(minutes, Measure.MINUTES) + ".";
+    }
+
+    /** Which of the parts that are built do not say how long they take, as a sentence; empty where nobody asks for time. */
+    String untimed(Plan plan, boolean asked) {
+        List<String> parts = plan.allWork().untimed().keySet().stream().map(catalogue::title).toList();
+        if (parts.isEmpty() || !asked && plan.allWork().minutes() == 0) {
+            return "";
+        }
+        String which = parts.size() <= MOST_UNTIMED ? and(parts) : and(List.of(String.join(", ", parts.subList(0, MOST_UNTIMED)),
+                (parts.size() - MOST_UNTIMED) + " other parts"));
+        return "No range says how long it takes to build " + which + "; that counts as no time.";
+    }
+
     /** What is built of what is bought, a sentence without its full stop each. */
     List<String> builtOfBought(Plan plan) {
         Set<Id> parts = plan.purchases().stream().flatMap(one -> one.ware().load().frames().stream()).map(Frames::part)
                 .collect(Collectors.toSet());
         return Stream.concat(plan.buildings().stream(), plan.alone().stream().flatMap(List::stream))
-                .filter(one -> parts.contains(one.part()) && !one.build().equals(one.part())).map(this::build).distinct().toList();
+                .filter(one -> parts.contains(one.part()) && one.newly() > 0 && !one.build().equals(one.part())).map(this::build)
+                .distinct().toList();
     }
 
     /** "1 Car frame as Crank car, glued". */
@@ -121,7 +156,7 @@ public final class PlanText {
         String as = catalogue.part(building.part()).map(Part::builds).orElse(List.of()).stream()
                 .filter(one -> one.id().equals(building.build())).findFirst().map(this::gives)
                 .orElseGet(() -> things(building.gives()));
-        return building.count() + " " + catalogue.title(building.part()) + (building.count() == 1 ? " as " : ", each as ")
+        return building.newly() + " " + catalogue.title(building.part()) + (building.newly() == 1 ? " as " : ", each as ")
                 + as + (building.fixing() == Fixing.GLUED ? ", glued" : "");
     }
 

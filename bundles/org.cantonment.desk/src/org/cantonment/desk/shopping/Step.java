@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
+import org.cantonment.buying.plan.Bench;
 import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.ForceList;
@@ -20,10 +21,11 @@ import org.cantonment.rules.Verdict;
  * @param words    the list in one line
  * @param book     a composed list as the text of a file; empty where it was written, or there is none
  * @param verdict  what the judge says of it
+ * @param bench    what can be built before it; empty for no end
  * @param out      why the plan goes on without this round, in whole sentences; empty if it is in the plan
  */
 public record Step(int round, String title, OptionalInt limit, boolean composed, Optional<ForceList> list, String words,
-        String book, Optional<Verdict> verdict, List<String> out) {
+        String book, Optional<Verdict> verdict, Optional<Bench> bench, List<String> out) {
     public Step {
         out = List.copyOf(out);
     }

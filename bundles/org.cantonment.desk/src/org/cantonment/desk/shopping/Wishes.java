@@ -42,7 +42,8 @@ final class Wishes {
     /** The same, but only what is never wanted. */
     Wishes plain() {
         return new Wishes(all.stream().map(wish -> new Wish(wish.id(), wish.label(), wish.tastes().stream()
-                .filter(taste -> taste.taste() == Taste.NEVER).toList(), wish.budgets(), wish.rounds(), OptionalInt.empty(),
+                .filter(taste -> taste.taste() == Taste.NEVER).toList(), wish.budgets(), wish.bench(), wish.rounds(),
+                OptionalInt.empty(),
                 wish.notes())).toList());
     }
 

@@ -1,6 +1,7 @@
 package org.cantonment.domain.shelf;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 import org.cantonment.domain.common.Id;
@@ -9,7 +10,7 @@ import org.cantonment.domain.common.Titled;
 
 /** What a player wishes from the plans. */
 public record Wish(
-        Id id, String label, List<WishFor> tastes, List<WishBudget> budgets, List<InRounds> rounds,
+        Id id, String label, List<WishFor> tastes, List<WishBudget> budgets, Optional<WishBench> bench, List<InRounds> rounds,
         OptionalInt sparesPercent, List<String> notes) implements Titled {
 
     public Wish {
@@ -17,5 +18,11 @@ public record Wish(
         budgets = List.copyOf(budgets);
         rounds = List.copyOf(rounds);
         notes = List.copyOf(notes);
+    }
+
+    /** Nothing is said of hours at the bench. */
+    public Wish(Id id, String label, List<WishFor> tastes, List<WishBudget> budgets, List<InRounds> rounds,
+            OptionalInt sparesPercent, List<String> notes) {
+        this(id, label, tastes, budgets, Optional.empty(), rounds, sparesPercent, notes);
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.Validity;
@@ -25,6 +26,7 @@ import org.cantonment.model.range.Contents;
 import org.cantonment.model.range.InsteadOf;
 import org.cantonment.model.range.RangePackage;
 import org.cantonment.model.range.Sold;
+import org.cantonment.model.range.Takes;
 import org.cantonment.notation.form.Codes;
 import org.cantonment.notation.reading.Under.Taken;
 
@@ -55,11 +57,15 @@ final class BoxReader {
         List<Build> builds = new ArrayList<>();
         List<Cap> caps = new ArrayList<>();
         Said<Fixing> fixing = new Said<>(reading);
+        Said<Integer> minutes = new Said<>(reading);
         Under.each(reading, id, part.getLines(), Under.words("part", part), (line, at) -> {
             if (line instanceof Builds build) {
                 build(part, build, at).ifPresent(builds::add);
             } else if (line instanceof org.cantonment.model.range.Fixing said) {
                 fixing.say(said, fixing(said.isGlued(), said.isGames(), said.isBench()));
+            } else if (line instanceof Takes takes) {
+                OptionalInt said = phrases.minutes(takes.getDuration(), 1);
+                minutes.say(takes, said.isPresent() ? Optional.of(said.getAsInt()) : Optional.empty());
             } else if (line instanceof org.cantonment.model.range.Cap cap) {
                 Things.cap(cap, at).ifPresent(caps::add);
             } else {
@@ -71,14 +77,15 @@ final class BoxReader {
             reading.problem(part, BookPackage.Literals.NAMED__NAME, Severity.CAUTION, Codes.BUILDS_NOTHING,
                     "Nothing is built of this part; say what is, as in '. builds 3 Carrier'.");
         }
-        return new Part(id, Reading.label(part), fixing.value().orElse(Fixing.GLUED), builds, caps,
+        return new Part(id, Reading.label(part), fixing.value().orElse(Fixing.GLUED), builds, caps, Said.number(minutes),
                 Reading.notes(part.getLines()));
     }
 
     private Optional<Build> build(org.cantonment.model.range.Part part, Builds build, Id id) {
         List<Content> gives = Things.contents(circles.outside(part, build.getThings()));
         List<Content> leaves = Things.contents(circles.outside(part, build.getBits()));
-        return gives.isEmpty() ? Optional.empty() : Optional.of(new Build(id, gives, leaves));
+        OptionalInt minutes = phrases.minutes(build.getTakes(), 1);
+        return gives.isEmpty() ? Optional.empty() : Optional.of(new Build(id, gives, leaves, minutes));
     }
 
     /** @return the fixing; empty for a line that does not say it to the end */

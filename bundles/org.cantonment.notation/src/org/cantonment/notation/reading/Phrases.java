@@ -26,6 +26,7 @@ import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.common.When;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.model.book.BookPackage;
+import org.cantonment.model.book.Duration;
 import org.cantonment.model.book.FromThen;
 import org.cantonment.model.book.UpTo;
 import org.cantonment.notation.form.Codes;
@@ -40,6 +41,8 @@ public final class Phrases {
     private static final Pattern DATE = Pattern.compile("(\\d{1,4})-(\\d{1,2})-(\\d{1,2})");
     private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
     private static final int MOST_DIGITS = 12;
+    private static final int HOUR = 60;
+    private static final int LONGEST = 10_000;
 
     private final Reading reading;
     private final Optional<CurrencyUnit> currency;
@@ -252,6 +255,28 @@ public final class Phrases {
         }
         return moment instanceof org.cantonment.model.book.OfEra of ? Reading.ref(of.getEra()).map(OfEra::new)
                 : Optional.empty();
+    }
+
+    /**
+     * @param least the least number that makes sense, 0 or 1
+     * @return how long it is in minutes, or empty with a finding if it is absurd; empty if none is said to the end
+     */
+    public OptionalInt minutes(Duration duration, int least) {
+        if (duration == null || duration.getNumber() == null || duration.getUnit() == null) {
+            return OptionalInt.empty();
+        }
+        OptionalInt number = within(duration, BookPackage.Literals.DURATION__NUMBER, duration.getNumber(), least);
+        return number.isEmpty() || !duration.getUnit().startsWith("hour") ? number : OptionalInt.of(number.getAsInt() * HOUR);
+    }
+
+    /** @return a number from least to 10,000, or empty with a finding */
+    public OptionalInt within(EObject at, EStructuralFeature feature, int number, int least) {
+        if (number < least || number > LONGEST) {
+            reading.problem(at, feature, Severity.BREACH, Codes.NUMBER_RANGE, "A number at the bench is from " + least
+                    + " to 10,000; this line is left out.");
+            return OptionalInt.empty();
+        }
+        return OptionalInt.of(number);
     }
 
     /** @return a number that was said, at least 1 */

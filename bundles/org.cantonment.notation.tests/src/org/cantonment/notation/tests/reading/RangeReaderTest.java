@@ -67,6 +67,25 @@ class RangeReaderTest {
     }
 
     @Test
+    void aPartAndAWaySayHowLongTheyTake() {
+        Part part = range(HEAD + "bits Wheels\npart Frame\n. takes 2 hours\n. builds 3 Carrier\n"
+                + ". builds Officer leaves 2 Wheels takes 1 minute\n").parts().get(0);
+        assertEquals(OptionalInt.of(120), part.minutes());
+        assertEquals(OptionalInt.of(120), part.minutes(part.builds().get(0)));
+        assertEquals(OptionalInt.of(1), part.minutes(part.builds().get(1)));
+        assertEquals(OptionalInt.empty(), range(HEAD + "part Frame\n. builds 3 Carrier\n").parts().get(0).minutes());
+    }
+
+    @Test
+    void aTimeIsFromOneToTenThousandAndSaidOnce() {
+        assertEquals(List.of("6 number.range 0"), findings(HEAD + "part Frame\n. builds Carrier\n. takes 0 minutes\n"));
+        assertEquals(List.of("5 number.range 10001"), findings(HEAD + "part Frame\n. builds Carrier takes 10001 hours\n"));
+        assertEquals(List.of("7 said.twice takes 9 hours"),
+                findings(HEAD + "part Frame\n. builds Carrier\n. takes 90 minutes\n. takes 9 hours\n"));
+        assertEquals(List.of("5 line.place takes 9 hours"), findings(HEAD + "box O-1\n. takes 9 hours\n. Officer\n"));
+    }
+
+    @Test
     void aBoxHasContentsPricesAndPrintings() {
         Books books = Books.read("o.range", HEAD + "box O-12 \"Section\"\n. 2 Carrier, Officer\n. at most 1 of Officer\n"
                 + ". price 24.50 from 2031-01-01 to 2031-12-31\n. price 300 SEK from 2032-01-01\n"

@@ -13,6 +13,8 @@ import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.InRounds;
 import org.cantonment.domain.range.Certainty;
 import org.cantonment.domain.range.Fixing;
+import org.cantonment.domain.shelf.BenchTime;
+import org.cantonment.domain.shelf.BenchTime.Measure;
 import org.cantonment.domain.shelf.Held;
 import org.cantonment.domain.shelf.Holding;
 import org.cantonment.domain.shelf.Made;
@@ -23,6 +25,7 @@ import org.cantonment.domain.shelf.State;
 import org.cantonment.domain.shelf.StateShare;
 import org.cantonment.domain.shelf.Taste;
 import org.cantonment.domain.shelf.Wish;
+import org.cantonment.domain.shelf.WishBench;
 import org.junit.jupiter.api.Test;
 
 /** A shelf means what its text says. Expectations are from the notation's own document. */
@@ -148,6 +151,23 @@ class ShelfReaderTest {
         assertTrue(wish.budgets().get(0).saved());
         assertEquals(List.of(new InRounds(2, 4)), wish.rounds());
         assertEquals(OptionalInt.of(20), wish.sparesPercent());
+    }
+
+    @Test
+    void aWishSaysWhatGetsDoneAtTheBench() {
+        assertEquals(Optional.of(new BenchTime(360, Measure.MINUTES, false)), bench(". bench 6 hours per round\n"));
+        assertEquals(Optional.of(new BenchTime(90, Measure.MINUTES, false)), bench(". bench 90 minutes per round\n"));
+        assertEquals(Optional.of(new BenchTime(60, Measure.MINUTES, true)), bench(". bench 1 hour per week\n"));
+        assertEquals(Optional.of(new BenchTime(4, Measure.PARTS, false)), bench(". bench 4 parts per round\n"));
+        assertEquals(Optional.of(new BenchTime(0, Measure.PARTS, true)), bench(". bench 0 parts per week\n"));
+        assertEquals(Optional.empty(), bench(". budget 4.00\n"));
+        assertEquals(List.of("4 said.twice bench 2 parts per round"),
+                findings("wish Spring\n. bench 1 hour per week\n. bench 2 parts per round\n"));
+        assertEquals(List.of("3 number.range 10001"), findings("wish Spring\n. bench 10001 parts per round\n"));
+    }
+
+    private static Optional<BenchTime> bench(String line) {
+        return shelf("shelf of Ombra in EUR\nwish Spring\n" + line).wishes().get(0).bench().map(WishBench::time);
     }
 
     @Test

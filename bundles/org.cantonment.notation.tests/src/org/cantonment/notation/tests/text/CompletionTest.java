@@ -73,6 +73,20 @@ class CompletionTest {
     }
 
     @Test
+    void timesAtTheBenchAreOffered() {
+        String part = "range R in EUR\npiece Cart\npart Frame\n  . ";
+        assertTrue(offered("r.range", part + "|").contains("takes"));
+        assertEquals(List.of("takes"), offered("r.range", part + "builds Cart ta|"));
+        List<String> units = offered("r.range", part + "takes 90 |");
+        assertTrue(units.containsAll(List.of("minutes", "hours")), units.toString());
+        String wish = "shelf of the club\nwish Spring\n  . ";
+        assertTrue(offered("c.shelf", wish + "|").contains("bench"));
+        assertTrue(offered("c.shelf", wish + "bench 6 |").containsAll(List.of("hours", "minutes", "parts")));
+        assertEquals(List.of("per"), offered("c.shelf", wish + "bench 6 hours |"));
+        assertEquals(List.of("round", "week"), offered("c.shelf", wish + "bench 6 hours per |"));
+    }
+
+    @Test
     void theDisplayNameStandsBesideTheName() {
         Desk desk = new Desk();
         desk.put("lake.rules", RULES);
