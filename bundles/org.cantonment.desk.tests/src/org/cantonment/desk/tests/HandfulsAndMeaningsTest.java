@@ -114,4 +114,17 @@ class HandfulsAndMeaningsTest {
         assertTrue(lines.contains("No other plan costs up to 0.01 EUR more."), lines.toString());
         assertTrue(Shell.in(folder, "buy", "Ombra", "--budget", "0").lines().contains("Nothing of it can be had for 0.00 EUR."));
     }
+
+    /** One shelf of two, which both could want on the same evening. */
+    @Test
+    void thatASharedShelfCountsForBothIsSaid() {
+        Folders.copy("growing", folder);
+        book("lists/brack-1.list", "list by P2 round 1\nColumn\n  . Ten-Marsh\n  . Crank-Car\n");
+        book("both.shelf", "shelf of P1, P2 in EUR on 2031-03-01\n10 Foot\nCrank\n");
+        String said = "What lies on the shelf that Ombra and Brack share counts for each of them; where both need it at once, it is"
+                + " too little.";
+        assertTrue(Shell.in(folder, "buy", "Ombra", "--together", "Brack", "--lists", "1").lines().contains(said));
+        book("both.shelf", "shelf of P1 in EUR on 2031-03-01\n10 Foot\nCrank\n");
+        assertEquals(-1, Shell.in(folder, "buy", "Ombra", "--together", "Brack", "--lists", "1").lines().indexOf(said));
+    }
 }

@@ -63,6 +63,6 @@ final class BuyCommand {
         if (!others.isEmpty() && !shopping.errand().also().isEmpty()) {
             throw new WrongCall("'--also' is asked for one player; it cannot be told whose it is in an order together.");
         }
-        return others.isEmpty() ? first : first.with(others);
+        return others.isEmpty() ? first : first.with(others, shopping.meanings());
     }
 }

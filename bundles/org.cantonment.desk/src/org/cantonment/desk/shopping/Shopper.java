@@ -45,9 +45,18 @@ public record Shopper(Id player, String title, Supply shelf, List<Aim> aims, Lis
     }
 
     /** Together with others; each asks for what stands in his own lists. */
-    public Shopper with(List<Shopper> more) {
+    public Shopper with(List<Shopper> more, Meanings meanings) {
         List<String> all = new ArrayList<>(remarks);
         more.forEach(one -> all.addAll(one.remarks()));
+        List<Shopper> people = new ArrayList<>(List.of(this));
+        people.addAll(more);
+        for (Shelf shelf : meanings.shelves()) {
+            List<String> sharing = people.stream().filter(one -> shelf.owners().contains(one.player())).map(Shopper::title).toList();
+            if (sharing.size() > 1) {
+                all.add("What lies on the shelf that " + PlanText.and(sharing) + " share counts for each of them; where both need"
+                        + " it at once, it is too little.");
+            }
+        }
         return new Shopper(player, title, shelf, aims, all.stream().distinct().toList(), more);
     }
 
