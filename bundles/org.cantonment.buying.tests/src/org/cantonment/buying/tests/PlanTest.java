@@ -25,8 +25,11 @@ import org.cantonment.buying.plan.Target;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Progress;
 import org.cantonment.domain.finding.Finding;
+import org.cantonment.domain.range.Fixing;
+import org.cantonment.stock.supply.Frames;
 import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
+import org.cantonment.stock.supply.Way;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
@@ -96,7 +99,7 @@ class PlanTest {
 
     @Test
     void partsThatComeLooseAreBuiltForEachList() {
-        Shop shop = new Shop().pieces("Crank", "Gun").part("Frame", org.cantonment.domain.range.Fixing.LOOSE_BETWEEN_GAMES,
+        Shop shop = new Shop().pieces("Crank", "Gun").part("Frame", Fixing.LOOSE_BETWEEN_GAMES,
                 "1 Crank", "1 Gun").box("Cars", "2 Frame", "12.00");
         Plan plan = shop.plan(Supply.NONE, target("One", "2 Crank"), target("Other", "1 Gun, 1 Crank"));
         assertEquals(eur("12.00"), plan.total());
@@ -283,5 +286,38 @@ class PlanTest {
         Plan plan = marsh().plan(shelf, target("A", "18 Foot"));
         assertEquals("1 Platoon", text(plan));
         assertEquals(4, plan.turnouts().get(0).guesses().get(0).pieces());
+    }
+
+    /** Two frames that are only guessed to be there, and a lot with six foot that its seller guesses. */
+    @Test
+    void guessesInPartsAndInLotsAreSaid() {
+        Shop shop = new Shop().pieces("Foot", "Crank", "Gun").part("Frame", "1 Crank", "1 Gun").box("Cars", "2 Frame", "12.00");
+        Supply shelf = new Supply(List.of(), List.of(new Frames(Shop.id("Frame"), 2, true,
+                List.of(new Way(Shop.id("Frame").line(1), Map.of(Shop.id("Crank"), 1)),
+                        new Way(Shop.id("Frame").line(2), Map.of(Shop.id("Gun"), 1))), -1, Fixing.GLUED)), List.of(), List.of());
+        Plan plan = shop.plan(shelf, target("A", "1 Crank, 2 Gun"));
+        assertEquals("1 Cars", text(plan));
+        assertEquals(1, plan.turnouts().get(0).guesses().stream().mapToInt(one -> one.pieces()).sum());
+        shop.guessedLot("Attic", "Tin", "14 Foot", "6 Foot", "25.00");
+        Plan lot = shop.plan(Supply.NONE, target("B", "18 Foot"));
+        assertEquals("1 Tin", text(lot));
+        assertEquals(4, lot.turnouts().get(0).guesses().get(0).pieces());
+        assertEquals(List.of(), shop.plan(Supply.NONE, target("B", "14 Foot")).turnouts().get(0).guesses());
+    }
+
+    /** Two units want six foot each; eight are there, some of them to be built, and nobody sells any. */
+    @Test
+    void whatIsThereButTooLittleIsNamed() {
+        Shop shop = new Shop().pieces("Foot", "Car").part("Man", "2 Foot", "1 Car").box("Cars", "1 Car", "5.00");
+        Supply shelf = new Supply(List.of(new Stack(Shop.id("Foot"), 4, 0, 9)), List.of(new Frames(Shop.id("Man"), 2, false,
+                List.of(new Way(Shop.id("Man").line(1), Map.of(Shop.id("Foot"), 2)),
+                        new Way(Shop.id("Man").line(2), Map.of(Shop.id("Car"), 1))), -1, Fixing.GLUED)), List.of(), List.of());
+        Answer answer = shop.ask(shelf, target("A", "6 Foot, 1 Car, 6 Foot"));
+        assertEquals(List.of("A needs 12 of Foot; there are 8 at the most, and nobody sells it or anything that may stand for"
+                + " it."), answer.findings().stream().map(Finding::message).toList());
+        assertTrue(shop.ask(shelf, target("A", "4 Foot, 4 Foot")).plan().isPresent());
+        shop.box("Feet", "5 Foot", "");
+        assertEquals(List.of("buying.no-price"), shop.ask(shelf, target("A", "12 Foot")).findings().stream().map(Finding::code)
+                .toList());
     }
 }

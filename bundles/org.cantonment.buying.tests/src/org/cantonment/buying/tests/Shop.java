@@ -168,6 +168,15 @@ final class Shop {
         return this;
     }
 
+    /** Some of what lies in the lot is only guessed. */
+    Shop guessedLot(String seller, String name, String known, String guessed, String price) {
+        List<Content> all = new ArrayList<>(contents(known));
+        contents(guessed).forEach(one -> all.add(new Content(Certainty.GUESSED, one.count(), one.what())));
+        sellers.add(new Seller(id(seller), "", Optional.of(EUR), List.of(), List.of(), OptionalInt.empty(), List.of(),
+                List.of(new Lot(id(name), "", eur(price), Validity.ALWAYS, all, List.of(), List.of())), List.of()));
+        return this;
+    }
+
     Shop rate(String one, String other) {
         rates.add(new Rate(id("Rate").line(rates.size() + 1), Money.parse(one), Money.parse(other), Validity.ALWAYS));
         return this;

@@ -185,11 +185,12 @@ final class Chooser {
         return target.choice().orElseThrow().after().map(after -> after.contains(before.id())).orElse(true);
     }
 
-    /** What each list costs by itself. */
+    /** What each list costs by itself at the least. */
     private Map<Id, Money> alone() {
         Map<Id, Money> alone = new LinkedHashMap<>();
-        choices.values().stream().flatMap(List::stream).forEach(target -> stages.once(List.of(target), STAGE).plan()
-                .ifPresent(plan -> alone.put(target.id(), plan.total())));
+        for (List<Target> some : choices.values()) {
+            some.forEach(target -> alone.put(target.id(), stages.floor(List.of(target), STAGE)));
+        }
         return alone;
     }
 

@@ -33,15 +33,16 @@ record Fielding(List<Target> fielded, List<Turnout> turnouts, List<Map<Id, Integ
     /**
      * Looks at all targets. When it is cancelled, with less patience.
      *
+     * @param guesses what of it is only guessed
      * @throws Muster.Undecided if it was not settled that all of them can be fielded
      * @throws IllegalStateException if one cannot: then the plan is wrong
      */
-    static Fielding of(Question question, Formulation formulation, long[] values, CancelToken cancel)
-            throws Muster.Undecided {
+    static Fielding of(Question question, Formulation formulation, long[] values, Guesses guesses,
+            CancelToken cancel) throws Muster.Undecided {
         Fielding all = new Fielding(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (int t = 0; t < question.targets().size(); t++) {
             if (formulation.stands(values, t)) {
-                One one = new One(question, formulation, values, t, cancel);
+                One one = new One(question, formulation, values, t, guesses, cancel);
                 if (!one.truest(all)) {
                     one.asReckoned(all);
                 }
@@ -64,16 +65,18 @@ record Fielding(List<Target> fielded, List<Turnout> turnouts, List<Map<Id, Integ
         private final Formulation formulation;
         private final long[] values;
         private final int number;
+        private final Guesses guesses;
         private final CancelToken cancel;
         private final Target target;
         private final Shares shares;
         private final Map<Id, Integer> ready;
 
-        One(Question question, Formulation formulation, long[] values, int number, CancelToken cancel) {
+        One(Question question, Formulation formulation, long[] values, int number, Guesses guesses, CancelToken cancel) {
             this.question = question;
             this.formulation = formulation;
             this.values = values;
             this.number = number;
+            this.guesses = guesses;
             this.cancel = cancel;
             target = question.targets().get(number);
             shares = formulation.shares();
@@ -143,8 +146,7 @@ record Fielding(List<Target> fielded, List<Turnout> turnouts, List<Map<Id, Integ
 
         /** What stands ready, and how much of it is only guessed. */
         private Supply supply(Map<Id, Integer> counts) {
-            Map<Id, Integer> guessed = new TreeMap<>();
-            question.shelves().get(target.person()).stacks().forEach(stack -> guessed.put(stack.what(), stack.guessed()));
+            Map<Id, Integer> guessed = guesses.of(target);
             List<Stack> stacks = new ArrayList<>();
             counts.forEach((type, count) -> {
                 if (count > 0) {

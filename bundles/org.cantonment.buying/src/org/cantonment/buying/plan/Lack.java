@@ -1,10 +1,12 @@
 package org.cantonment.buying.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -23,6 +25,9 @@ import org.cantonment.domain.finding.Finding;
 import org.cantonment.domain.finding.Severity;
 import org.cantonment.domain.force.Requirement;
 import org.cantonment.stock.likeness.Accepted;
+import org.cantonment.stock.likeness.Conversion;
+import org.cantonment.stock.supply.Frames;
+import org.cantonment.stock.supply.Stack;
 import org.cantonment.stock.supply.Supply;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -71,6 +76,7 @@ final class Lack {
             had.addAll(giving(question.shelves().get(target.person())));
             if (target.choice().isEmpty()) {
                 target.needs().forEach(need -> check(target, need, had));
+                few(target, sold);
             }
         }
         question.atLeast().keySet().stream().filter(box -> market.cheapest(box).isEmpty())
@@ -102,25 +108,79 @@ final class Lack {
         if (need.count() < 1 || need.anyOf().stream().anyMatch(market.catalogue()::isItem)) {
             return;
         }
-        Accepted accepted = target.allowance().accepted(market.catalogue(), need.anyOf(), need.unit());
-        Set<Id> types = new TreeSet<>(accepted.types().keySet());
-        accepted.standIns().values().forEach(types::addAll);
-        boolean worked = target.allowance().conversions().stream().anyMatch(
-                turn -> accepted.types().containsKey(turn.to()) && had.containsAll(turn.from().keySet()));
+        Set<Id> types = types(target, need);
+        boolean worked = worked(target, types).stream().anyMatch(turn -> had.containsAll(turn.from().keySet()));
         if (worked || types.stream().anyMatch(had::contains)) {
             return;
         }
-        String what = need.anyOf().stream().map(market.catalogue()::title).collect(Collectors.joining(" or "));
-        String unpriced = market.unpriced().entrySet().stream()
-                .filter(one -> giving(one.getValue()).stream().anyMatch(types::contains))
-                .map(one -> market.catalogue().title(one.getKey())).collect(Collectors.joining(", "));
+        Optional<String> unpriced = unpriced(types);
         if (unpriced.isEmpty()) {
-            find("buying.nobody-sells", need.entry(), target.title() + " needs " + need.count() + " of " + what
+            find("buying.nobody-sells", need.entry(), target.title() + " needs " + need.count() + " of " + names(need)
                     + "; nobody sells it or anything that may stand for it, and none is there.");
         } else {
-            find("buying.no-price", need.entry(), target.title() + " needs " + need.count() + " of " + what
-                    + "; what holds it is not on sale on that day, or no price says what it costs: " + unpriced + ".");
+            find("buying.no-price", need.entry(), target.title() + " needs " + need.count() + " of " + names(need)
+                    + "; what holds it is not on sale on that day, or no price says what it costs in " + currency + ": " + unpriced.get() + ".");
         }
+    }
+
+    /** The boxes that hold any of these and have no price on that day; empty if there are none. */
+    private Optional<String> unpriced(Set<Id> types) {
+        return Optional.of(market.unpriced().entrySet().stream()
+                .filter(one -> giving(one.getValue()).stream().anyMatch(types::contains))
+                .map(one -> market.catalogue().title(one.getKey())).collect(Collectors.joining(", ")))
+                .filter(titles -> !titles.isEmpty());
+    }
+
+    /** What nobody sells, and there is some of it, but too little. */
+    private void few(Target target, Set<Id> sold) {
+        Map<Set<Id>, Integer> wanted = new LinkedHashMap<>();
+        Map<Set<Id>, Requirement> first = new HashMap<>();
+        for (Requirement need : target.needs()) {
+            Set<Id> types = types(target, need);
+            if (need.count() > 0 && need.anyOf().stream().noneMatch(market.catalogue()::isItem)
+                    && types.stream().noneMatch(sold::contains) && worked(target, types).isEmpty()) {
+                wanted.merge(types, need.count(), Integer::sum);
+                first.putIfAbsent(types, need);
+            }
+        }
+        wanted.forEach((types, count) -> {
+            long there = there(question.shelves().get(target.person()), types);
+            if (there > 0 && there < count) {
+                Requirement need = first.get(types);
+                String lead = target.title() + " needs " + count + " of " + names(need) + "; there are " + there
+                        + " at the most, and ";
+                unpriced(types).ifPresentOrElse(boxes -> find("buying.no-price", need.entry(), lead + "what holds it is not on"
+                        + " sale on that day, or no price says what it costs in " + currency + ": " + boxes + "."),
+                        () -> find("buying.nobody-sells", need.entry(), lead + "nobody sells it or anything that may stand for"
+                                + " it."));
+            }
+        });
+    }
+
+    private Set<Id> types(Target target, Requirement need) {
+        Accepted accepted = target.allowance().accepted(market.catalogue(), need.anyOf(), need.unit());
+        Set<Id> types = new TreeSet<>(accepted.types().keySet());
+        accepted.standIns().values().forEach(types::addAll);
+        return types;
+    }
+
+    private static List<Conversion> worked(Target target, Set<Id> types) {
+        return target.allowance().conversions().stream().filter(turn -> types.contains(turn.to())).toList();
+    }
+
+    /** No more of these than so many are there, however parts are built. */
+    private static long there(Supply shelf, Set<Id> types) {
+        long there = shelf.stacks().stream().filter(stack -> types.contains(stack.what())).mapToLong(Stack::counted).sum();
+        for (Frames frames : shelf.frames()) {
+            there += frames.count() * Math.max(types.contains(frames.part()) ? 1 : 0, frames.ways().stream().mapToLong(way ->
+                    way.gives().entrySet().stream().filter(one -> types.contains(one.getKey())).mapToLong(Map.Entry::getValue)
+                            .sum()).max().orElse(0));
+        }
+        return there;
+    }
+
+    private String names(Requirement need) {
+        return need.anyOf().stream().map(market.catalogue()::title).collect(Collectors.joining(" or "));
     }
 
     private Outcome solve(Question asked) {

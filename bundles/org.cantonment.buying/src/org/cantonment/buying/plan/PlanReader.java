@@ -74,8 +74,8 @@ final class PlanReader {
         List<Purchase> purchases = purchases();
         List<Order> orders = new Receipts(question, currency).orders(purchases);
         Money total = orders.stream().map(Order::total).reduce(Money.zero(currency), Money::plus);
-        Fielding fielding = Fielding.of(question, formulation, values, cancel);
         List<Building> chosen = buildings();
+        Fielding fielding = Fielding.of(question, formulation, values, new Guesses(question, purchases, plain(chosen)), cancel);
         List<Building> buildings = new PlainBuilds(question.with(fielding.fielded()), formulation.plainBuilds(values),
                 fielding.turnouts(), fielding.alone(), shares).after(purchases, chosen);
         checkParts(purchases, buildings);

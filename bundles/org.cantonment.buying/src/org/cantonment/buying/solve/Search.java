@@ -11,7 +11,7 @@ import org.cantonment.domain.common.Progress;
 
 /**
  * Branch and bound. From a place it goes on to one of the two places that a branching makes, and when that leads nowhere to
- * the open place with the least bound; while nothing has been found, to the youngest.
+ * the youngest open place, and now and then to the one with the least bound.
  */
 final class Search {
 
@@ -19,14 +19,14 @@ final class Search {
     enum Mode {
         /** Cuts first. */
         CUTTING,
-        /** No cuts. */
-        PLAIN,
         /** Stops at the first values that hold. */
         FIRST
     }
 
     private static final double WHOLE = 1e-6;
     private static final int CUT_ROUNDS = 20;
+    /** Of so many places that it goes back to, all but one are the youngest: what lies near takes few exchanges. */
+    private static final int NEAR = 9;
 
     private final Programme programme;
     private final List<Column> columns;
@@ -52,6 +52,7 @@ final class Search {
     private long nodes;
     private long numbers;
     private boolean stopped;
+    private int returns;
     private final Mode mode;
     private double[] rootWeights;
 
@@ -142,7 +143,7 @@ final class Search {
 
     private Place next() {
         while (!open.isEmpty()) {
-            Place place = best == null || open.size() > limits.places() ? open.youngest() : open.best();
+            Place place = best == null || ++returns % NEAR != 0 || open.size() > limits.places() ? open.youngest() : open.best();
             if (place.bound() < bestCost) {
                 enter(place);
                 return place;

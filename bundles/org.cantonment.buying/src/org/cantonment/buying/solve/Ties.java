@@ -10,19 +10,14 @@ import org.cantonment.domain.common.Progress;
 /**
  * Goes on from values of least cost to those that are preferred: one tier after another becomes the cost, with a row that
  * keeps to what has been reached, and each such programme is reduced and searched like any other; then the columns of the
- * order, several at once. It does so much work and no more; what it has by then stands.
+ * order, as many at once as are at their least. It does so much work and no more; what it has by then stands.
  */
 final class Ties {
 
-    private static final long WORK = 1_200_000_000;
-
-    /** So many values of columns of the order make one cost, to begin with; more while that is easy. */
-    private static final long DIGITS = 1L << 6;
-    private static final long MOST_DIGITS = 1L << 20;
+    private static final long WORK = 2_400_000_000L;
 
     private final CancelToken cancel;
     private final Budget budget;
-    private long nodes;
     private boolean settled = true;
 
     private Ties(Budget budget, CancelToken cancel) {
@@ -85,14 +80,12 @@ final class Ties {
             settled = false;
             return start;
         }
-        Search.Mode mode = then.isNone() ? Search.Mode.PLAIN : Search.Mode.CUTTING;
         List<long[]> found = new ArrayList<>();
         for (Reduction.Part part : reduction.parts()) {
             long[] from = IntStream.of(part.columns()).mapToLong(j -> start[j]).toArray();
-            Outcome outcome = Solver.search(part.programme(), part.programme().holds(from) ? from : null, mode,
+            Outcome outcome = Solver.search(part.programme(), part.programme().holds(from) ? from : null, Search.Mode.CUTTING,
                     limits(part.programme()), cancel, Progress.SILENT);
             budget.spend(part.programme(), outcome.pivots() + outcome.nodes());
-            nodes += outcome.nodes();
             settled &= outcome.state() == Outcome.State.PROVEN;
             if (!outcome.found()) {
                 settled = false;
@@ -108,32 +101,45 @@ final class Ties {
         return settled ? settle(asked, then, reduction, values) : values;
     }
 
-    /** As much as can be of the first column, then of the next. */
+    /**
+     * As much as can be of the first column, then of the next. Columns that are at their least come together up to the first
+     * that is not: if not one of them can be greater, nor that one, they are all known at once.
+     */
     private long[] inOrder(Programme part, int[] order, long[] start) {
         Programme programme = part;
         long[] values = start;
-        long digits = DIGITS;
         int next = 0;
         while (settled && next < order.length) {
+            int to = next;
+            while (to < order.length - 1 && values[order[to]] == programme.columns().get(order[to]).lower()) {
+                to++;
+            }
             long[] costs = new long[start.length];
-            int from = next;
-            long worth = width(programme, order[next++]);
-            while (next < order.length && worth * width(programme, order[next]) <= digits) {
-                worth *= width(programme, order[next++]);
+            long over = values[order[to]] - programme.columns().get(order[to]).lower() + 1;
+            boolean open = width(programme, order[to]) > over;
+            costs[order[to]] = -1;
+            for (int k = next; k < to; k++) {
+                costs[order[k]] = -over;
+                open |= width(programme, order[k]) > 1;
             }
-            boolean open = worth > 1;
-            for (int k = from; k < next; k++) {
-                worth /= width(programme, order[k]);
-                costs[order[k]] = -worth;
-            }
-            if (open) {
-                long before = nodes;
-                values = least(costing(programme, costs), Preference.NONE, values);
-                programme = fixing(programme, order, from, next, values);
-                digits = nodes - before > 8 ? DIGITS : Math.min(MOST_DIGITS, digits * 8);
+            long[] better = open ? least(costing(programme, costs), Preference.NONE, values) : values;
+            if (!preferred(better, values, order, next, to)) {
+                programme = fixing(programme, order, next, to + 1, values);
+                next = to + 1;
+            } else {
+                values = better;
             }
         }
         return values;
+    }
+
+    private static boolean preferred(long[] one, long[] other, int[] order, int from, int to) {
+        for (int k = from; k <= to; k++) {
+            if (one[order[k]] != other[order[k]]) {
+                return one[order[k]] > other[order[k]];
+            }
+        }
+        return false;
     }
 
     private static long width(Programme programme, int j) {

@@ -17,7 +17,7 @@ import org.cantonment.stock.supply.Supply;
 import org.cantonment.stock.supply.Way;
 
 /**
- * What is in a box, as needs. A part that can be built in one way only is what it is built as; any other must be there as a
+ * What is in a box for sure, as needs. A part that can be built in one way only is what it is built as; any other must be there as a
  * part that can be built as all the same, so that the choice is had, too.
  */
 final class Contents {
@@ -27,16 +27,25 @@ final class Contents {
     private final Map<Id, Integer> extras = new TreeMap<>();
     private final Map<Id, Integer> parts = new TreeMap<>();
     private final Map<Id, List<Way>> ways = new TreeMap<>();
+    private final List<String> unsure = new ArrayList<>();
 
     Contents(Market market, Supply load) {
         this.market = market;
         for (Stack stack : load.stacks()) {
-            if (stack.counted() > 0) {
-                (market.catalogue().isPiece(stack.what()) ? pieces : extras).merge(stack.what(), stack.counted(), Integer::sum);
+            if (stack.known() > 0) {
+                (market.catalogue().isPiece(stack.what()) ? pieces : extras).merge(stack.what(), stack.known(), Integer::sum);
+            }
+            if (stack.guessed() > 0) {
+                unsure.add(stack.guessed() + " of " + title(stack.what()) + " that are guessed");
+            }
+            if (stack.unknown() > 0) {
+                unsure.add("up to " + stack.unknown() + " of " + title(stack.what()) + " that nobody has counted");
             }
         }
         for (Frames frames : load.frames()) {
-            if (frames.ways().size() == 1) {
+            if (frames.guessed()) {
+                unsure.add(frames.count() + " of " + title(frames.part()) + " that are guessed");
+            } else if (frames.ways().size() == 1) {
                 frames.ways().get(0).gives().forEach((type, gives) ->
                         pieces.merge(type, gives * frames.count(), Integer::sum));
             } else {
@@ -44,6 +53,15 @@ final class Contents {
                 ways.put(frames.part(), frames.ways());
             }
         }
+    }
+
+    private String title(Id what) {
+        return market.catalogue().title(what);
+    }
+
+    /** What may lie in it, too, in words. */
+    List<String> unsure() {
+        return unsure;
     }
 
     List<Requirement> needs() {

@@ -2,6 +2,7 @@ package org.cantonment.buying.worth;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.cantonment.buying.market.Ware;
 import org.cantonment.buying.plan.Answer;
 import org.cantonment.buying.plan.Plan;
 import org.cantonment.buying.plan.Planner;
+import org.cantonment.buying.plan.Purchase;
 import org.cantonment.buying.plan.Question;
 import org.cantonment.buying.plan.Target;
 import org.cantonment.buying.worth.Worth.ExtraWorth;
@@ -63,17 +65,22 @@ public final class Valuer {
 
     private Worth value(Id box, Optional<Question> player) {
         String title = market.catalogue().title(box);
-        Optional<Ware> ware = market.cheapest(box);
+        Optional<Ware> ware = market.wares().stream().filter(one -> one.box().equals(box) && one.boxes() == 1)
+                .min(Comparator.comparing(this::cost));
         if (ware.isEmpty()) {
             String why = !market.catalogue().knows(box) ? "Nothing of this name is known."
                     : title + " is not on sale on that day, or no price says what it costs.";
             findings.add(Finding.of("worth.no-price", Severity.CAUTION, box, why));
-            return new Worth(box, title, Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(),
-                    Optional.empty(), findings);
+            return new Worth(box, title, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
+                    Optional.empty(), Optional.empty(), findings);
         }
-        Money price = ware.get().cost();
+        Money price = cost(ware.get());
         Market singles = singles(box);
         Contents contents = new Contents(market, ware.get().load());
+        if (!contents.unsure().isEmpty()) {
+            findings.add(Finding.of("worth.unsure", Severity.NOTE, box, "What may lie in it is not counted: "
+                    + String.join(", ", contents.unsure()) + "."));
+        }
         List<ExtraWorth> extras = contents.extras().entrySet().stream()
                 .map(one -> extra(one.getKey(), one.getValue(), singles)).toList();
         Answer yielding = ask(Question.of(singles, Supply.NONE, List.of(target(box, title, contents.needs()))));
@@ -83,9 +90,14 @@ public final class Valuer {
                     "No single boxes on sale yield the pieces of " + title + "."));
         }
         Optional<Money> saving = same.map(plan -> plan.total().minus(price));
-        return new Worth(box, title, Optional.of(price), same, saving, extras,
+        return new Worth(box, title, Optional.of(price), Optional.of(ware.get().cost()), same, saving, extras,
                 saving.flatMap(one -> withExtras(box, title, price, contents, extras, singles)),
                 player.flatMap(one -> toPlayer(box, one)), findings);
+    }
+
+    /** What one of it costs with postage and discount. */
+    private Money cost(Ware ware) {
+        return Planner.cost(Question.of(market, Supply.NONE, List.of()), List.of(new Purchase(ware, 1, 0)), currency);
     }
 
     private static Target target(Id box, String title, List<Requirement> needs) {
@@ -161,6 +173,7 @@ public final class Valuer {
             if (offered.impossible()) {
                 findings.add(Finding.of("worth.no-way", Severity.NOTE, box,
                         "What the player wants cannot be had, with this box or without it."));
+                offered.findings().stream().filter(one -> !market.findings().contains(one)).forEach(findings::add);
             }
             return Optional.empty();
         }

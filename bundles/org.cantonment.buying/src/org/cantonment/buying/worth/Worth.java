@@ -11,7 +11,8 @@ import org.joda.money.Money;
 /**
  * What a box is worth; three figures that are never mixed.
  *
- * @param price what it costs; empty if it cannot be had
+ * @param price what one of it costs, postage and discount reckoned in; empty if it cannot be had
+ * @param bare the same without them
  * @param singles the cheapest single boxes that yield at least the same pieces, and what that leaves over; empty if no
  *         single boxes do
  * @param saving what the box saves against them; below nothing if it is dearer
@@ -20,7 +21,7 @@ import org.joda.money.Money;
  * @param player what it saves a player; empty if none was asked about or nothing can be said
  * @param findings what stands in the way of a figure
  */
-public record Worth(Id box, String title, Optional<Money> price, Optional<Plan> singles, Optional<Money> saving,
+public record Worth(Id box, String title, Optional<Money> price, Optional<Money> bare, Optional<Plan> singles, Optional<Money> saving,
         List<ExtraWorth> extras, Optional<Money> savingWithExtras, Optional<ToPlayer> player, List<Finding> findings) {
 
     public Worth {

@@ -56,7 +56,7 @@ class BuyTroubleTest {
         Folders.retype(folder.resolve("works.range"), "  . price 12.00\n", "");
         Folders.retype(folder.resolve("works.range"), "  . price 17.00\n", "");
         assertNone("There is no plan.", "Ombra, round 1 needs 1 of Crank car; what holds it is not on sale on that day, or no"
-                + " price says what it costs: Car box, Starter.");
+                + " price says what it costs in EUR: Car box, Starter.");
         Folders.retype(folder.resolve("works.range"), "  . price 10.00\n", "");
         Folders.retype(folder.resolve("season.campaign"), " in EUR", "");
         assertWrong(folder, "No box here has a price", "worth", "Starter");

@@ -99,7 +99,7 @@ class TurnoutClosingTest {
         assertEquals("buying.nobody-sells", text(closing.getAsJsonArray("findings").get(0).getAsJsonObject(), "code"));
         Folders.retype(folder.resolve("works.range"), "box Long-1", "box Feet\n  . 10 Marsh-Foot\nbox Long-1");
         assertTrue(lines("turnout", "lists/ombra-1.list").stream().anyMatch(line -> line.endsWith("what holds it is not on sale"
-                + " on that day, or no price says what it costs: Feet.")), lines.toString());
+                + " on that day, or no price says what it costs in EUR: Feet.")), lines.toString());
     }
 
     @Test

@@ -36,6 +36,7 @@ final class WorthJson {
             json.name("title").value(worth.title());
             plans.shops();
             money(plans, "price", worth.price());
+            money(plans, "bare", worth.bare());
             plan(json, plans, "singles", worth.singles());
             money(plans, "saving", worth.saving());
             json.name("extras").beginArray();

@@ -115,7 +115,7 @@ final class Aims {
             Id what = names.thing(counted ? parts[1] : word.strip());
             needs.add(new Requirement(ALSO.line(needs.size() + 1), count, List.of(what)));
         }
-        return needs.isEmpty() ? Optional.empty() : Optional.of(new Aim(new Target(ALSO, "What else " + title + " wants", stage,
+        return needs.isEmpty() ? Optional.empty() : Optional.of(new Aim(new Target(ALSO, title + ", besides", stage,
                 needs, Allowance.EXACT), Optional.empty()));
     }
 

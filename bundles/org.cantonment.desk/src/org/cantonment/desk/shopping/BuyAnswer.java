@@ -31,12 +31,13 @@ import org.joda.money.Money;
  * @param left    under a budget: the lists that cannot be had, in order of priority
  * @param why     of those that cannot be had whatever they cost, by the ids of their targets, why not
  * @param further what the first of those beyond the budget costs on top of the plan's purchases; empty if it cannot be had
+ * @param next    how many plans were asked for beyond the best
  * @param margin  how much dearer another plan may be
  * @param others  the next best plans, cheapest first
  * @param stopped whether the search was ended before it was through
  */
 public record BuyAnswer(Shopper shopper, Shops shops, Optional<Money> budget, Answer answer, List<Left> left,
-        Map<Id, List<Finding>> why, Optional<Money> further, Money margin, List<Plan> others, boolean stopped) {
+        Map<Id, List<Finding>> why, Optional<Money> further, int next, Money margin, List<Plan> others, boolean stopped) {
     public BuyAnswer {
         left = List.copyOf(left);
         why = Collections.unmodifiableMap(new LinkedHashMap<>(why));
@@ -69,7 +70,7 @@ public record BuyAnswer(Shopper shopper, Shops shops, Optional<Money> budget, An
         Money dearer = margin(answer, budget, margin, shops);
         List<Plan> others = answer.plan().filter(plan -> next > 0 && plan.proven()).isEmpty() ? List.of()
                 : others(question, answer.plan().get(), dearer, next, shops, cancel);
-        return new BuyAnswer(shopper, shops, budget, answer, left, why, further, dearer, others, cancel.cancelled());
+        return new BuyAnswer(shopper, shops, budget, answer, left, why, further, next, dearer, others, cancel.cancelled());
     }
 
     private static Map<Id, List<Finding>> why(Question question, List<Left> left, Shops shops, CancelToken cancel,

@@ -45,9 +45,22 @@ public final class BuyText {
                     answer.answer().plan().orElseThrow().total())) + " more.", lines);
         }
         if (answer.answer().plan().isPresent()) {
+            noOthers().ifPresent(lines::add);
             remarks().forEach(lines::add);
         }
         return lines;
+    }
+
+    /** Why fewer of the next best plans are told than were asked for; empty if they are all there. */
+    public Optional<String> noOthers() {
+        if (answer.others().size() >= answer.next() || answer.answer().plan().isEmpty()) {
+            return Optional.empty();
+        }
+        if (!answer.answer().plan().get().proven() || answer.stopped()) {
+            return Optional.of("Next best plans were not looked for to the end.");
+        }
+        return Optional.of((answer.others().isEmpty() ? "No other plan costs up to " : "No more plans cost up to ")
+                + Cash.text(answer.margin()) + " more.");
     }
 
     private String lead(Plan plan) {
@@ -55,7 +68,8 @@ public final class BuyText {
     }
 
     private String nothing(Plan plan) {
-        return plan.fielded().isEmpty() ? "Nothing of it can be had." : "Nothing need be bought: everything for "
+        return plan.fielded().isEmpty() ? "Nothing of it can be had" + answer.budget().map(most -> " for " + Cash.text(most))
+                .orElse("") + "." : "Nothing need be bought: everything for "
                 + titles(plan.fielded()) + " is there.";
     }
 

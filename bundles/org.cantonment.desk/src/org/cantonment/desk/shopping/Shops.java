@@ -21,8 +21,10 @@ import org.cantonment.domain.campaign.Week;
 import org.cantonment.domain.common.Id;
 import org.cantonment.domain.common.OnDate;
 import org.cantonment.domain.common.Reach;
+import org.cantonment.domain.range.Offer;
 import org.cantonment.domain.range.Price;
 import org.cantonment.domain.range.Range;
+import org.cantonment.domain.range.Seller;
 import org.cantonment.domain.shelf.Shelf;
 import org.joda.money.CurrencyUnit;
 
@@ -71,11 +73,24 @@ public record Shops(Market market, List<Range> ranges, CurrencyUnit currency, Lo
 
     /** What has a price that no rate turns into the currency, in a sentence; empty if nothing has. */
     public Optional<String> leftOut() {
-        List<String> titles = market.findings().stream().map(finding -> market.catalogue().title(finding.at().card()))
-                .distinct().toList();
+        List<String> titles = market.findings().stream().map(finding -> whatIsLeftOut(finding.at())).distinct().toList();
         return titles.isEmpty() ? Optional.empty() : Optional.of("Left out, for no rate says on " + day + " what the price is in "
                 + currency + ": " + titles.stream().limit(MOST_TOLD).collect(Collectors.joining(", "))
                 + (titles.size() > MOST_TOLD ? " and " + (titles.size() - MOST_TOLD) + " more" : "") + ".");
+    }
+
+    /** A price is left out for its box, an offer for its box and seller; without his postage all that a seller has. */
+    private String whatIsLeftOut(Id line) {
+        for (Seller seller : ranges.stream().flatMap(range -> range.sellers().stream()).toList()) {
+            if (seller.postage().stream().anyMatch(one -> one.id().equals(line))) {
+                return "all from " + seller.title();
+            }
+            Optional<Offer> offer = seller.offers().stream().filter(one -> one.id().equals(line)).findFirst();
+            if (offer.isPresent()) {
+                return market.catalogue().title(offer.get().box()) + " from " + seller.title();
+            }
+        }
+        return market.catalogue().title(line.card());
     }
 
     private record Day(LocalDate day, String why) {

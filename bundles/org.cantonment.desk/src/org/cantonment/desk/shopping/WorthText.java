@@ -47,7 +47,8 @@ public final class WorthText {
     /** "Muster bundle costs 60.00 EUR, by prices of 2031-03-01 (as asked)." */
     public String heading() {
         String day = "by prices of " + answer.shops().day() + " (" + answer.shops().why() + ")";
-        return worth.price().map(price -> worth.title() + " costs " + Cash.text(price) + ", " + day + ".")
+        return worth.price().map(price -> worth.title() + " costs " + Cash.text(price) + (price.equals(worth.bare().get()) ? ""
+                : " (" + Amounts.text(worth.bare().get()) + " without postage and discounts)") + ", " + day + ".")
                 .orElseGet(() -> NoPrice.of(worth.box(), answer.shops()));
     }
 

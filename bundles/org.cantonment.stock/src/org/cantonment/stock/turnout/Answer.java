@@ -1,7 +1,7 @@
 package org.cantonment.stock.turnout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -47,7 +47,7 @@ final class Answer {
     }
 
     private final Before before;
-    private final List<Posting> postings = new ArrayList<>();
+    private final Map<Requirement, List<Posting>> standing = new HashMap<>();
     private final List<Build> builds = new ArrayList<>();
     private final List<Worked> worked = new ArrayList<>();
     private final List<Guess> guesses = new ArrayList<>();
@@ -77,10 +77,17 @@ final class Answer {
 
     /** The turnout, its postings in the order in which the needs were asked. */
     Turnout turnout(List<Requirement> asked, List<Requirement> aside) {
-        Map<Requirement, Integer> places = new HashMap<>();
+        Map<Requirement, Integer> places = new HashMap<>(2 * asked.size());
         asked.forEach(need -> places.putIfAbsent(need, places.size()));
-        postings.sort(Comparator.comparingInt((Posting posting) -> places.get(posting.need()))
-                .thenComparing(Posting::truth).thenComparing(Posting::type));
+        List<List<Posting>> byNeed = new ArrayList<>(Collections.nCopies(places.size(), List.of()));
+        standing.forEach((need, own) -> byNeed.set(places.get(need), own));
+        List<Posting> postings = new ArrayList<>();
+        for (List<Posting> own : byNeed) {
+            if (own.size() > 1) {
+                own.sort(Comparator.comparing(Posting::truth).thenComparing(Posting::type));
+            }
+            postings.addAll(own);
+        }
         reasons.sort(Comparator.comparingInt(
                 (Reason reason) -> reason.needs().stream().mapToInt(places::get).min().orElse(0)));
         return new Turnout(postings, needed, filled, bound, truest, builds, worked, guesses, reasons, aside);
@@ -90,7 +97,9 @@ final class Answer {
         List<List<Pool>> pools = pools(in, best);
         for (int c = 0; c < pools.size(); c++) {
             List<Pool> pool = pools.get(c);
-            pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
+            if (pool.size() > 1) {
+                pool.sort(Comparator.comparing((Pool one) -> one.truth).thenComparingInt(one -> one.type));
+            }
             List<Requirement> needs = in.classes().get(c).needs();
             int[][] standing = new int[needs.size()][pool.size()];
             if (in.remembers()) {
@@ -98,14 +107,18 @@ final class Answer {
             }
             int at = 0;
             for (int n = 0; n < standing.length; n++) {
-                int more = needs.get(n).count() - Arrays.stream(standing[n]).sum();
+                int more = needs.get(n).count();
+                for (int had : standing[n]) {
+                    more -= had;
+                }
                 while (more > 0 && at < pool.size()) {
                     more -= pool.get(at).give(standing[n], at, more);
                     at += pool.get(at).left == 0 ? 1 : 0;
                 }
+                List<Posting> own = this.standing.computeIfAbsent(needs.get(n), need -> new ArrayList<>(2));
                 for (int p = 0; p < pool.size(); p++) {
                     if (standing[n][p] > 0) {
-                        postings.add(new Posting(needs.get(n), in.types().get(pool.get(p).type), standing[n][p],
+                        own.add(new Posting(needs.get(n), in.types().get(pool.get(p).type), standing[n][p],
                                 pool.get(p).truth, Optional.ofNullable(pool.get(p).line)));
                     }
                 }
@@ -132,8 +145,8 @@ final class Answer {
             for (int i = 0; i < direct.size(); i++) {
                 int count = best.direct(c, i);
                 if (count > 0) {
-                    int line = direct.lines()[i];
-                    pool.add(new Pool(direct.types()[i], TRUTHS[direct.tiers()[i]], line < 0 ? null : in.lines().get(line), count));
+                    StandIn line = direct.lines()[i] < 0 ? null : in.lines().get(direct.lines()[i]);
+                    pool.add(new Pool(direct.types()[i], TRUTHS[direct.tiers()[i]], line, count));
                 }
             }
             for (int i = 0; i < in.turns().size(); i++) {

@@ -22,11 +22,13 @@ final class Blocks {
 
     private final Network network;
     private final Instance in;
+    private final Labels labels;
     private final int[] leader;
 
     private Blocks(Network network) {
         this.network = network;
         this.in = network.instance();
+        this.labels = network.labels();
         leader = new int[network.nodes()];
         for (int i = 0; i < leader.length; i++) {
             leader[i] = i;
@@ -59,7 +61,7 @@ final class Blocks {
     }
 
     private boolean inner(MinCostFlow flow, int arc) {
-        return flow.source(arc) >= 2 && network.kind(arc) != Network.Kind.NEED;
+        return flow.source(arc) >= 2 && labels.kind(arc) != Labels.Kind.NEED;
     }
 
     private Block block(int root, List<Integer> classes, boolean[] reaching) {
@@ -73,7 +75,7 @@ final class Blocks {
         MinCostFlow flow = network.flow();
         for (int arc = 0; arc < flow.arcs(); arc += 2) {
             int to = flow.target(arc);
-            if (reaching[to] && !reaching[flow.source(arc)] && network.kind(arc) != Network.Kind.NEED && find(to) == root) {
+            if (reaching[to] && !reaching[flow.source(arc)] && labels.kind(arc) != Labels.Kind.NEED && find(to) == root) {
                 add(from, arc);
             }
         }
@@ -82,16 +84,16 @@ final class Blocks {
 
     private void add(List<Source> from, int arc) {
         int pieces = network.flow().flow(arc);
-        int subject = network.subject(arc);
-        switch (network.kind(arc)) {
-            case STACK -> stack(from, subject, pieces, network.detail(arc) == 0 ? in.unknown()[subject] : 0);
+        int subject = labels.subject(arc);
+        switch (labels.kind(arc)) {
+            case STACK -> stack(from, subject, pieces, labels.detail(arc) == 0 ? in.unknown()[subject] : 0);
             case FRAMES -> frames(from, subject, pieces);
-            case FRAMES_AS -> framesAs(from, subject, network.detail(arc), pieces);
-            case FRAMES_CAPPED -> put(from, new Source(Kind.CAPPED, in.rooms().get(network.detail(arc)).cap(), pieces, 0,
+            case FRAMES_AS -> framesAs(from, subject, labels.detail(arc), pieces);
+            case FRAMES_CAPPED -> put(from, new Source(Kind.CAPPED, in.rooms().get(labels.detail(arc)).cap(), pieces, 0,
                     in.lumps().get(subject).frames().count()));
             case TURN -> put(from, new Source(Kind.CONVERSION, in.turns().get(subject).conversion().line(), pieces, 0, 0));
             case SHARE -> put(from, new Source(Kind.SHARE, in.hubs().get(subject).line().line(), pieces, 0, 0));
-            default -> throw new IllegalStateException("A least cut never goes through " + network.kind(arc));
+            default -> throw new IllegalStateException("A least cut never goes through " + labels.kind(arc));
         }
     }
 

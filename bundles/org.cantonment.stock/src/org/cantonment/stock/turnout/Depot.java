@@ -77,10 +77,12 @@ public final class Depot {
 
     private Turnout turnout(List<Requirement> needs, Before before, int branches, CancelToken cancel) {
         Answer answer = new Answer(before);
-        for (Instance in : InstanceMaker.of(store, classes(needs), before)) {
+        List<Requirement> aside = needs.stream().filter(this::aside).toList();
+        List<NeedClass> classes = aside.isEmpty() ? alike(needs) : classes(needs);
+        for (Instance in : InstanceMaker.of(store, classes, before)) {
             answer.add(in, Search.of(in, true, branches, cancel));
         }
-        return answer.turnout(needs, needs.stream().filter(this::aside).toList());
+        return answer.turnout(needs, aside);
     }
 
     /**
@@ -149,9 +151,14 @@ public final class Depot {
     }
 
     private List<NeedClass> classes(List<Requirement> needs) {
+        return alike(counted(needs));
+    }
+
+    /** Needs that the very same pieces may fill, together. */
+    private List<NeedClass> alike(List<Requirement> needs) {
         Map<Integer, NeedClass> classes = new LinkedHashMap<>();
         for (Requirement need : needs) {
-            if (need.count() > 0 && !aside(need)) {
+            if (need.count() > 0) {
                 Taker taker = store.taker(need);
                 classes.computeIfAbsent(taker.number(), number -> new NeedClass(taker, new ArrayList<>())).needs().add(need);
             }

@@ -16,6 +16,14 @@ import org.cantonment.stock.supply.Way;
 /** Takes a question apart into instances that have nothing to do with each other. */
 final class InstanceMaker {
 
+    /** What has to do with each other. */
+    private static final class Members {
+        private final List<NeedClass> classes = new ArrayList<>();
+        private final List<Integer> types = new ArrayList<>();
+        private final List<Integer> frames = new ArrayList<>();
+        private final List<Conversion> conversions = new ArrayList<>();
+    }
+
     private final Store store;
     private final List<NeedClass> classes;
     private final int[] leader;
@@ -38,15 +46,26 @@ final class InstanceMaker {
         InstanceMaker maker = new InstanceMaker(store, classes);
         maker.joinClasses();
         maker.joinConversions();
-        maker.joinFrames();
-        Map<Integer, List<Integer>> apart = new LinkedHashMap<>();
+        int[] ofFrames = maker.joinFrames();
+        Map<Integer, Members> apart = new LinkedHashMap<>();
         for (int c = 0; c < classes.size(); c++) {
-            apart.computeIfAbsent(maker.find(store.types().size() + c), root -> new ArrayList<>()).add(c);
+            apart.computeIfAbsent(maker.find(store.types().size() + c), root -> new Members()).classes.add(classes.get(c));
         }
-        List<Instance> instances = new ArrayList<>();
-        apart.forEach((root, members) -> instances.add(new InstancePart(store, maker.pick(members), maker.typesOf(root),
-                maker.framesOf(root), maker.conversionsOf(root), before).make()));
-        return instances;
+        for (int t = 0; t < maker.relevant.length; t++) {
+            Members members = maker.relevant[t] ? apart.get(maker.find(t)) : null;
+            if (members != null) {
+                members.types.add(t);
+            }
+        }
+        for (int f = 0; f < ofFrames.length; f++) {
+            Members members = ofFrames[f] >= 0 ? apart.get(maker.find(ofFrames[f])) : null;
+            if (members != null) {
+                members.frames.add(f);
+            }
+        }
+        maker.conversions.forEach(one -> apart.get(maker.find(store.number(one.to()))).conversions.add(one));
+        return apart.values().stream().map(one -> new InstancePart(store, one.classes,
+                one.types.stream().mapToInt(Integer::intValue).toArray(), one.frames, one.conversions, before).make()).toList();
     }
 
     private int find(int node) {
@@ -68,18 +87,25 @@ final class InstanceMaker {
 
     private void joinClasses() {
         for (int c = 0; c < classes.size(); c++) {
+            int root = store.types().size() + c;
             Taker taker = classes.get(c).taker();
             for (int type : taker.types()) {
-                relevant[type] = true;
-                join(type, store.types().size() + c);
+                root = take(type, root);
             }
             for (Taker.Share share : taker.shares()) {
                 for (int type : share.types()) {
-                    relevant[type] = true;
-                    join(type, store.types().size() + c);
+                    root = take(type, root);
                 }
             }
         }
+    }
+
+    /** Joins a type to what has this root already, and says the root of both. */
+    private int take(int type, int root) {
+        relevant[type] = true;
+        int other = find(type);
+        leader[root] = other;
+        return other;
     }
 
     private void joinConversions() {
@@ -101,7 +127,8 @@ final class InstanceMaker {
         }
     }
 
-    private void joinFrames() {
+    /** For each kind of frames a type of those that it can give; -1 if nobody wants any of them. */
+    private int[] joinFrames() {
         int[] first = new int[store.supply().frames().size()];
         for (int f = 0; f < first.length; f++) {
             first[f] = -1;
@@ -121,35 +148,6 @@ final class InstanceMaker {
                 join(first[useful.get(0)], first[f]);
             }
         }
-    }
-
-    private List<NeedClass> pick(List<Integer> members) {
-        return members.stream().map(classes::get).toList();
-    }
-
-    private int[] typesOf(int root) {
-        List<Integer> types = new ArrayList<>();
-        for (int t = 0; t < relevant.length; t++) {
-            if (relevant[t] && find(t) == root) {
-                types.add(t);
-            }
-        }
-        return types.stream().mapToInt(Integer::intValue).toArray();
-    }
-
-    private List<Integer> framesOf(int root) {
-        List<Integer> frames = new ArrayList<>();
-        for (int f = 0; f < store.supply().frames().size(); f++) {
-            Frames one = store.supply().frames().get(f);
-            if (one.ways().stream().flatMap(way -> way.yields().keySet().stream()).map(store::number)
-                    .anyMatch(type -> relevant[type] && find(type) == root)) {
-                frames.add(f);
-            }
-        }
-        return frames;
-    }
-
-    private List<Conversion> conversionsOf(int root) {
-        return conversions.stream().filter(one -> find(store.number(one.to())) == root).toList();
+        return first;
     }
 }

@@ -1,6 +1,7 @@
 package org.cantonment.stock.turnout;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.solve.MinCostFlow;
@@ -10,17 +11,13 @@ import org.cantonment.stock.turnout.Instance.Hub;
 import org.cantonment.stock.turnout.Instance.Lump;
 import org.cantonment.stock.turnout.Instance.Room;
 import org.cantonment.stock.turnout.Instance.Turn;
+import org.cantonment.stock.turnout.Labels.Kind;
 
 /**
  * The flow of one state of the search: as good as any turnout of that state can be, and a turnout itself if its handfuls
  * can be built, its conversions are made and no type has two meanings.
  */
 final class Network {
-
-    /** What an arc is, for whoever reads a cut. */
-    enum Kind {
-        STACK, FRAMES, FRAMES_AS, FRAMES_CAPPED, TURN, FEED, SHARE, INNER, NEED
-    }
 
     private static final Truth[] TRUTHS = Truth.values();
     private static final int SOURCE = 0;
@@ -42,9 +39,7 @@ final class Network {
     private final int[][] turnArc;
     private final int[] spare;
     private final int feed;
-    private Kind[] kinds = new Kind[64];
-    private int[] subject = new int[64];
-    private int[] detail = new int[64];
+    private final Labels labels = new Labels();
     private int nodes;
     private boolean fed;
     private int filled;
@@ -54,8 +49,10 @@ final class Network {
         this.in = in;
         this.state = state;
         int caps = in.rooms().stream().mapToInt(room -> room.lumps().size()).sum();
-        flow = new MinCostFlow(2 + in.types().size() + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
-                + in.crowds().size() + caps + in.turns().size() + in.types().size() + 1);
+        boolean[] taken = in.taken();
+        int spares = (int) IntStream.range(0, taken.length).filter(t -> taken[t]).count();
+        flow = new MinCostFlow(3 + in.types().size() + spares + in.classes().size() + 2 * in.hubs().size() + in.lumps().size()
+                + in.crowds().size() + caps + in.turns().size());
         guessedArc = new int[in.types().size()];
         directArc = new int[in.classes().size()][];
         againArc = new int[in.classes().size()][];
@@ -69,7 +66,6 @@ final class Network {
         nodes = 2 + in.types().size() + in.classes().size();
         feed = nodes++;
         spare = new int[in.types().size()];
-        boolean[] taken = in.taken();
         for (int t = 0; t < spare.length; t++) {
             spare[t] = taken[t] ? nodes++ : type(t);
         }
@@ -79,7 +75,8 @@ final class Network {
     static Network of(Instance in, State state, boolean priced) {
         Network network = new Network(in, state, priced);
         network.lay();
-        network.fed = network.flow.run(SOURCE, network.feed) == Arrays.stream(state.taken(in)).sum();
+        long fed = Arrays.stream(state.taken(in)).sum();
+        network.fed = fed == 0 || network.flow.run(SOURCE, network.feed) == fed;
         network.filled = network.flow.run(SOURCE, SINK);
         network.crowds.tellApart(network.flow);
         network.tiers = network.countTiers();
@@ -106,14 +103,7 @@ final class Network {
 
     private int arc(int from, int to, int capacity, long price, Kind kind, int what, int more) {
         int arc = flow.arc(from, to, capacity, price);
-        if (arc / 2 >= kinds.length) {
-            kinds = Arrays.copyOf(kinds, arc);
-            subject = Arrays.copyOf(subject, arc);
-            detail = Arrays.copyOf(detail, arc);
-        }
-        kinds[arc / 2] = kind;
-        subject[arc / 2] = what;
-        detail[arc / 2] = more;
+        labels.put(arc, kind, what, more);
         return arc;
     }
 
@@ -208,8 +198,8 @@ final class Network {
                 int[] column = lump.columns()[i];
                 int most = state.most(lump, column);
                 if (most > 0) {
-                    lumpType[l][t] = arc(via[t], lump.feeds() ? spare[t] : type(t), most, lump.asItIs(t) ? 0 : scale.weight(Scale.BUILT),
-                            Kind.FRAMES_AS, l, t);
+                    lumpType[l][t] = arc(via[t], lump.feeds() ? spare[t] : type(t), most,
+                            lump.asItIs(t) ? 0 : scale.weight(Scale.BUILT), Kind.FRAMES_AS, l, t);
                 }
             }
         }
@@ -364,16 +354,9 @@ final class Network {
         return flow;
     }
 
-    Kind kind(int arc) {
-        return kinds[arc / 2];
-    }
-
-    int subject(int arc) {
-        return subject[arc / 2];
-    }
-
-    int detail(int arc) {
-        return detail[arc / 2];
+    /** What the arcs are. */
+    Labels labels() {
+        return labels;
     }
 
     /** The nodes from which a need could still be met. */

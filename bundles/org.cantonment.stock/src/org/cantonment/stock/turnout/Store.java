@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -41,7 +40,8 @@ final class Store {
         this.supply = supply;
         this.allowance = allowance;
         Set<Id> all = new LinkedHashSet<>();
-        supply.stacks().forEach(stack -> all.add(stack.what()));
+        List<Stack> there = supply.stacks().stream().filter(stack -> stack.counted() > 0 || stack.unknown() > 0).toList();
+        there.forEach(stack -> all.add(stack.what()));
         for (Frames frames : supply.frames()) {
             for (Way way : frames.ways()) {
                 all.addAll(way.yields().keySet());
@@ -54,7 +54,7 @@ final class Store {
         types = all.stream().sorted().toList();
         types.forEach(type -> numbers.put(type, numbers.size()));
         stacks = new Stack[types.size()];
-        supply.stacks().forEach(stack -> stacks[numbers.get(stack.what())] = stack);
+        there.forEach(stack -> stacks[numbers.get(stack.what())] = stack);
     }
 
     Catalogue catalogue() {
@@ -117,10 +117,25 @@ final class Store {
 
     /** What a name means of what is in the store. */
     private int[] meant(Id name) {
-        return meant.computeIfAbsent(name, id -> numbers(catalogue.meant(id)));
+        int[] known = meant.get(name);
+        if (known == null) {
+            known = numbers(catalogue.meant(name));
+            meant.put(name, known);
+        }
+        return known;
     }
 
     private int[] numbers(Set<Id> some) {
-        return some.stream().map(numbers::get).filter(Objects::nonNull).mapToInt(Integer::intValue).sorted().toArray();
+        int[] all = new int[some.size()];
+        int size = 0;
+        for (Id type : some) {
+            Integer number = numbers.get(type);
+            if (number != null) {
+                all[size++] = number;
+            }
+        }
+        int[] had = Arrays.copyOf(all, size);
+        Arrays.sort(had);
+        return had;
     }
 }
