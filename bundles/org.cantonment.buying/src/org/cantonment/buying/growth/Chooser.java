@@ -198,11 +198,12 @@ final class Chooser {
         return work;
     }
 
-    /** What each list costs by itself, in minor units. */
+    /** What each list costs by itself at the least, in minor units. */
     private Map<Id, Long> alone() {
         Map<Id, Long> alone = new LinkedHashMap<>();
-        choices.values().stream().flatMap(List::stream).forEach(target -> stages.once(List.of(target), STAGE).plan()
-                .ifPresent(plan -> alone.put(target.id(), plan.total().getAmountMinorLong())));
+        for (List<Target> some : choices.values()) {
+            some.forEach(target -> alone.put(target.id(), stages.floor(List.of(target), STAGE).getAmountMinorLong()));
+        }
         return alone;
     }
 
