@@ -6,10 +6,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Locale;
+import java.util.Map;
 
 import org.cantonment.desk.shopping.GrowAnswer;
-import org.cantonment.desk.shopping.Step;
 import org.cantonment.domain.campaign.Player;
 
 /** Writes lists that were composed into files of their own; what is there already is left alone. */
@@ -25,22 +24,19 @@ final class ListFiles {
     /** Whether all of them are written. */
     boolean write(GrowAnswer answer, Player player) {
         boolean all = true;
-        for (Step step : answer.steps()) {
-            if (!step.book().isEmpty()) {
-                all &= write(folder.resolve(player.id().name().toLowerCase(Locale.ROOT) + "-" + step.round() + ".list"), step);
-            }
+        for (Map.Entry<String, String> book : answer.books(player).entrySet()) {
+            all &= write(folder.resolve(book.getKey()), book.getValue());
         }
         return all;
     }
 
-    private boolean write(Path file, Step step) {
+    private boolean write(Path file, String text) {
         try {
-            Files.writeString(file, step.book(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-            terminal.say("The list for round " + step.round() + " stands in '" + terminal.show(file) + "'.");
+            Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            terminal.say("'" + terminal.show(file) + "' is written.");
             return true;
         } catch (FileAlreadyExistsException e) {
-            terminal.say("'" + terminal.show(file) + "' is there already and stays as it is; the list for round " + step.round()
-                    + " was not written.");
+            terminal.say("'" + terminal.show(file) + "' is there already and stays as it is; the list was not written.");
         } catch (IOException e) {
             terminal.say("'" + terminal.show(file) + "' cannot be written: " + e.getMessage() + ".");
         }

@@ -1,7 +1,10 @@
 package org.cantonment.desk.shopping;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -35,10 +38,12 @@ public final class Counter {
      * @param heading what it is, in words
      * @param reply   the answer for a chat; empty if there is none
      * @param rows    with the columns of {@link BuyRows}
+     * @param books   lists that were composed: their texts by the names of files that they may be written into
      */
-    public record Look(String heading, String reply, List<Row> rows) {
+    public record Look(String heading, String reply, List<Row> rows, Map<String, String> books) {
         public Look {
             rows = List.copyOf(rows);
+            books = Collections.unmodifiableMap(new LinkedHashMap<>(books));
         }
     }
 
@@ -68,11 +73,11 @@ public final class Counter {
         BuyText text = new BuyText(buy);
         List<Row> rows = new ArrayList<>(BuyRows.of(buy));
         if (wish.box().isEmpty()) {
-            return new Look(text.heading(), text.reply(), rows);
+            return new Look(text.heading(), text.reply(), rows, Map.of());
         }
         WorthAnswer worth = WorthAnswer.of(wish.box().get(), shops, Optional.of(shopper), cancel, progress);
         rows.addAll(0, WorthRows.of(worth));
-        return new Look(text.heading(), new WorthText(worth).reply(), rows);
+        return new Look(text.heading(), new WorthText(worth).reply(), rows, Map.of());
     }
 
     private static Look growth(Meanings meanings, Player player, Wish wish, Shops shops, CancelToken cancel, Progress progress)
@@ -81,7 +86,7 @@ public final class Counter {
                 : List.of(wish.budget()), false, false, Growing.Terms.HALF, Optional.empty());
         GrowAnswer answer = Growing.of(meanings, player, terms, shops, cancel, progress);
         GrowText text = new GrowText(answer);
-        return new Look(text.heading(), text.reply(), GrowRows.of(answer));
+        return new Look(text.heading(), text.reply(), GrowRows.of(answer), answer.books(player));
     }
 
     /** The lists of a player that can be chosen, earlier rounds first; the words are those of an errand. */

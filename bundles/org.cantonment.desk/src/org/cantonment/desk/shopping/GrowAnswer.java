@@ -1,8 +1,12 @@
 package org.cantonment.desk.shopping;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
+import org.cantonment.domain.campaign.Player;
 import org.cantonment.buying.growth.Growth;
 import org.cantonment.buying.plan.Plan;
 
@@ -37,5 +41,13 @@ public record GrowAnswer(Shopper shopper, Shops shops, List<Step> steps, boolean
     /** Whether there is a plan for all rounds, and all its lists are legal. */
     public boolean complete() {
         return plan().isPresent() && steps.stream().allMatch(step -> step.breaches().isEmpty() && step.out().isEmpty());
+    }
+
+    /** The lists that were composed, as books: their texts by the names of files that they may be written into. */
+    public Map<String, String> books(Player player) {
+        Map<String, String> books = new LinkedHashMap<>();
+        steps.stream().filter(step -> !step.book().isEmpty()).forEach(step ->
+                books.put(player.id().name().toLowerCase(Locale.ROOT) + "-" + step.round() + ".list", step.book()));
+        return books;
     }
 }

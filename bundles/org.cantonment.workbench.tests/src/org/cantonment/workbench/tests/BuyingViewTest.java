@@ -121,6 +121,10 @@ class BuyingViewTest {
         return view.rows().stream().filter(one -> one.cell(0).startsWith(row)).findFirst().map(one -> one.cell(1)).orElse("");
     }
 
+    private String words(String row) {
+        return view.rows().stream().filter(one -> one.cell(0).startsWith(row)).findFirst().map(one -> one.cell(2)).orElse("");
+    }
+
     private AnswerNode row(String beginning) {
         return view.rows().stream().filter(one -> one.cell(0).startsWith(beginning)).findFirst()
                 .orElseThrow(() -> new AssertionError(view.heading() + view.rows()));
@@ -236,6 +240,22 @@ class BuyingViewTest {
         Screen.picture("growth-light");
         theme(ThemeHandler.DARK);
         Screen.picture("growth-dark");
+    }
+
+    @Test
+    void composedListsAreWrittenIntoFilesOfTheirOwn() {
+        campaign.write("heron.campaign", SEASON + "round 4\n  . limit 80 points\nround 5\n  . limit 80 points\n");
+        String dream = campaign.text("ombra-4.list");
+        Button growth = button("&Growth plan");
+        growth.setSelection(true);
+        growth.notifyListeners(SWT.Selection, new Event());
+        Screen.until("two composed rounds", () -> words("Round 5").startsWith("Composed: Column"));
+        press("Wr&ite lists");
+        Screen.until("the list that was not there yet", () -> campaign.file("ombra-5.list").exists());
+        assertTrue(campaign.text("ombra-5.list").startsWith("list by Ombra round 5\n\nColumn\n"), campaign.text("ombra-5.list"));
+        assertEquals(dream, campaign.text("ombra-4.list"));
+        Screen.until("a written list", () -> words("Round 5").startsWith("Column"));
+        assertTrue(words("Round 4").startsWith("Composed: "));
     }
 
     @Test

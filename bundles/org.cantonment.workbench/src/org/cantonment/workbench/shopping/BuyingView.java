@@ -13,6 +13,7 @@ import org.cantonment.workbench.shopping.BuyingSource.Shown;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 
 /**
  * What the player whose list or shelf is edited should buy so that lists can be fielded, at least cost, and what a box is worth
@@ -30,6 +31,7 @@ public final class BuyingView extends AnswerView {
     private BuyingBar bar;
     private Button stop;
     private Button more;
+    private Button write;
     private Button reply;
     private Shown shown = Shown.nothing(BuyingSource.NOTHING);
 
@@ -42,6 +44,7 @@ public final class BuyingView extends AnswerView {
     protected void buttons(TopLine top) {
         stop = top.button("&Stop", "Ends the search and shows the best that was found.", () -> source.stop());
         more = top.button("Next &best", "Looks for one plan more.", () -> bar.more());
+        write = top.button("Wr&ite lists", "Writes the lists that were composed into files of their own.", this::write);
         reply = top.button("Copy a &reply", "Copies the answer, short enough for a chat.",
                 () -> copy(shown.look().map(Look::reply).orElse("")));
     }
@@ -57,6 +60,13 @@ public final class BuyingView extends AnswerView {
                 newer -> parent.getDisplay().asyncExec(() -> show(newer)));
         watchEditors();
         show(shown);
+    }
+
+    private void write() {
+        IFile file = source.file();
+        Display display = getSite().getShell().getDisplay();
+        shown.look().ifPresent(look -> new ListWriting(file.getProject(), look.books(), said -> display.asyncExec(() ->
+                getViewSite().getActionBars().getStatusLineManager().setMessage(said))).schedule());
     }
 
     private void wished() {
@@ -88,6 +98,7 @@ public final class BuyingView extends AnswerView {
         }
         line().let(stop, newer.busy());
         line().let(more, !newer.busy() && newer.look().isPresent());
+        line().let(write, newer.look().filter(look -> !look.books().isEmpty()).isPresent());
         line().let(reply, newer.look().filter(look -> !look.reply().isEmpty()).isPresent());
         wished();
     }

@@ -1,6 +1,9 @@
 package org.cantonment.workbench.tests.driver;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 
 import org.cantonment.editor.text.LanguageEditor;
 import org.cantonment.workbench.check.CampaignNature;
@@ -123,6 +126,20 @@ public final class Campaign {
      */
     public IFile file(String name) {
         return project.getFile(name);
+    }
+
+    /**
+     * What a file holds on the disk.
+     *
+     * @param name its name in the folder
+     * @return its text
+     */
+    public String text(String name) {
+        try {
+            return Files.readString(file(name).getLocation().toFile().toPath());
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     /**
