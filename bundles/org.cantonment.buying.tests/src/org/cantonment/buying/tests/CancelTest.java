@@ -264,7 +264,7 @@ class CancelTest {
         }
         assertTrue(token.by("RowReductions") > token.by("Reduction"));
         assertTrue(token.by("DualSimplex") > token.by("Search"));
-        assertEquals(question.targets().size(), token.by("Muster"));
+        assertTrue(token.by("Muster") >= question.targets().size());
     }
 
     /** A programme that is no longer wanted is not even laid out: thousands of lists are no reason to wait. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
 
@@ -18,6 +19,7 @@ import org.cantonment.domain.common.Validity;
 import org.cantonment.domain.range.Fixing;
 import org.cantonment.domain.rules.Allows;
 import org.cantonment.domain.rules.Level;
+import org.cantonment.domain.rules.Turns;
 import org.cantonment.stock.likeness.Truth;
 import org.cantonment.stock.supply.Supply;
 import org.junit.jupiter.api.Test;
@@ -62,6 +64,20 @@ class TruestBuildsTest {
         Plan plan = plan(cars(1), List.of("1 Crank", "1 Gun"));
         assertEquals(Shop.eur("9.00"), plan.total());
         assertEquals(1, exact(plan));
+    }
+
+    /** A reeve lies in the bundle, and five of twelve on foot are enough: two frames of four are built, nobody is worked over. */
+    @Test
+    void nothingIsDoneThatNeedNotBe() {
+        Shop shop = new Shop().pieces("Foot", "Drummer", "Reeve").part("Sprue", "4 Foot", "3 Foot, 1 Drummer")
+                .box("Start", "4 Sprue, 1 Reeve", "24.00");
+        Turns turns = new Turns(Id.of("Book/Card").line(1), Shop.contents("1 Foot"), Shop.contents("1 Reeve").get(0),
+                OptionalInt.of(2), Validity.ALWAYS);
+        Plan plan = Shop.ask(Question.of(shop.market(), Supply.NONE, List.of(Target.now(id("List"), "List",
+                needs("5 Foot, 1 Drummer, 1 Reeve"), shop.allowance(turns))))).plan().orElseThrow();
+        assertEquals(2, plan.buildings().stream().mapToInt(one -> one.newly()).sum());
+        assertEquals(List.of(), plan.conversions());
+        assertEquals("2 Foot, 2 Sprue", Shop.left(plan));
     }
 
     private static int best(int frames, List<int[]> lists) {

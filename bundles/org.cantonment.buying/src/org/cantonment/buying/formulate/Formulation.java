@@ -131,7 +131,9 @@ public final class Formulation {
             for (int t = 0; t < wants.size(); t++) {
                 new FlowRows(this, maker, t, new Demands(NONE), wants.get(t), wants.get(t).groups(), FOR_OTHERS).add(cancel);
             }
-            programme = maker.make(purchases.settled(bought.get()), builds.lasting());
+            Set<Integer> done = builds.lasting();
+            worked.values().forEach(columns -> Arrays.stream(columns).forEach(done::add));
+            programme = maker.make(purchases.settled(bought.get()), done);
             return;
         } else {
             hall(cancel);

@@ -10,13 +10,12 @@ import org.cantonment.buying.solve.Solver;
 import org.cantonment.domain.common.CancelToken;
 import org.cantonment.domain.common.Cancelled;
 import org.cantonment.domain.common.Progress;
-import org.cantonment.domain.range.Fixing;
 import org.cantonment.stock.likeness.Truth;
 import org.joda.money.CurrencyUnit;
 
 /**
  * Looks, once it is settled what is bought, for the builds with which as many pieces as can be stand for themselves, and of
- * those for the fewest. Money comes first: nothing else is bought for it.
+ * those for the fewest, with nothing worked over that need not be. Money comes first: nothing else is bought for it.
  */
 public final class Truest {
 
@@ -26,12 +25,13 @@ public final class Truest {
     private Truest() {
     }
 
-    /** The plan with truer builds; the same plan if there are none, or they were not found soon. */
+    /** The plan with truer builds, or with fewer; the same plan if there are none, or they were not found soon. */
     public static Plan of(Question question, Plan plan, CurrencyUnit currency, CancelToken cancel) {
-        if (exact(plan) == needed(plan) || plan.buildings().stream().allMatch(one -> one.fixing() == Fixing.LOOSE_BETWEEN_GAMES)) {
+        if (done(plan) == 0) {
             return plan;
         }
-        return truer(question, plan, currency, cancel).filter(other -> exact(other) > exact(plan))
+        return truer(question, plan, currency, cancel)
+                .filter(other -> exact(other) > exact(plan) || exact(other) == exact(plan) && done(other) < done(plan))
                 .map(other -> other.told(plan.proven(), plan.settled(), plan.bound())).orElse(plan);
     }
 
@@ -53,7 +53,9 @@ public final class Truest {
         return plan.turnouts().stream().mapToInt(one -> one.standing(Truth.EXACT)).sum();
     }
 
-    private static int needed(Plan plan) {
-        return plan.turnouts().stream().mapToInt(one -> one.needed()).sum();
+    /** How many parts are built to last, and how many conversions are made. */
+    private static int done(Plan plan) {
+        return plan.buildings().stream().mapToInt(Building::newly).sum()
+                + plan.conversions().stream().mapToInt(Conversions::times).sum();
     }
 }

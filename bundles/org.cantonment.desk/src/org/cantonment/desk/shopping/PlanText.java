@@ -101,7 +101,7 @@ public final class PlanText {
                 .forEach(one -> words.add(build(one) + whose(one.person())));
         plan.buildings().stream().filter(one -> one.stage() == stage && one.build().equals(one.part()) && people.size() > 1)
                 .forEach(one -> words.add(one.count() + " " + catalogue.title(one.part()) + whose(one.person())));
-        plan.conversions().stream().filter(one -> one.stage() == stage).forEach(one -> words.add(worked(one)));
+        plan.conversions().stream().filter(one -> one.stage() == stage).forEach(one -> words.add(worked(one) + whose(one.person())));
         return words;
     }
 
