@@ -29,8 +29,8 @@ public record Building(Id part, Id build, Fixing fixing, int count, int newly, i
         return new Building(part, build, fixing, count, fresh, stage, person, gives);
     }
 
-    /** As many as both; the other must be of the same part, build, stage and person. */
-    Building plus(Building other) {
+    /** As many as both; the other must be of the same part, build and person. */
+    public Building plus(Building other) {
         Map<Id, Integer> both = new TreeMap<>(gives);
         other.gives.forEach((type, each) -> both.merge(type, each, Math::max));
         return new Building(part, build, fixing, count + other.count, newly + other.newly, stage, person, both);

@@ -2,7 +2,6 @@ package org.cantonment.desk.shopping;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 import org.cantonment.buying.growth.Growth;
 import org.cantonment.buying.growth.Growth.Account;
@@ -201,15 +200,12 @@ public final class GrowText {
         for (int stage = 0; stage < answer.steps().size(); stage++) {
             int at = stage;
             List<Purchase> bought = plan.purchases().stream().filter(one -> one.stage() == at).toList();
-            reply.say("Round " + answer.steps().get(stage).round() + ": " + (answer.steps().get(stage).out().isEmpty() ? "" : "left out. ")
-                    + plans.boxes(bought)
-                    + (bought.isEmpty() ? "." : ", " + Amounts.text(plan.paid(stage)) + "."));
+            boolean out = !answer.steps().get(stage).out().isEmpty();
+            reply.say("Round " + answer.steps().get(stage).round() + ": " + (out ? "left out" : plans.boxes(bought)
+                    + (bought.isEmpty() ? "" : ", " + Amounts.text(plan.paid(stage)))) + ".");
         }
-        List<String> builds = new ArrayList<>();
-        for (int stage = 0; stage < answer.steps().size(); stage++) {
-            builds.addAll(plans.builds(plan, stage));
-        }
-        reply.say(builds.isEmpty() ? "" : "Build " + builds.stream().collect(Collectors.joining("; ")) + ".");
+        List<String> builds = plans.builds(plan);
+        reply.say(builds.isEmpty() ? "" : "Build " + String.join("; ", builds) + ".");
         reply.say(PlanText.bench(plan));
         reply.say("Left over: " + plans.leftovers(plan) + ".");
         advice().forEach(reply::say);

@@ -1,6 +1,7 @@
 package org.cantonment.desk.shopping;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,6 +103,17 @@ public final class PlanText {
         plan.buildings().stream().filter(one -> one.stage() == stage && one.build().equals(one.part()) && people.size() > 1)
                 .forEach(one -> words.add(one.count() + " " + catalogue.title(one.part()) + whose(one.person())));
         plan.conversions().stream().filter(one -> one.stage() == stage).forEach(one -> words.add(worked(one) + whose(one.person())));
+        return words;
+    }
+
+    /** What is built in all stages together, a sentence without its full stop each. */
+    List<String> builds(Plan plan) {
+        Map<List<Object>, Building> all = new LinkedHashMap<>();
+        plan.buildings().stream().filter(one -> one.newly() > 0 && !one.build().equals(one.part()))
+                .forEach(one -> all.merge(List.of(one.part(), one.build(), one.person()), one, Building::plus));
+        List<String> words = new ArrayList<>();
+        all.values().forEach(one -> words.add(build(one) + whose(one.person())));
+        plan.conversions().forEach(one -> words.add(worked(one) + whose(one.person())));
         return words;
     }
 
